@@ -12,7 +12,6 @@ import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.Setting;
-import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStudy;
@@ -119,8 +118,7 @@ final class MapCommand extends StudyCommand {
     }
 
     private static String why(ScenarioReading.Refused refused) {
-        Problem first = refused.problems().get(0);
-        return (first.path() + " = " + first.value() + "; " + first.rule()).replaceAll("\\s+", " ");
+        return refused.problems().get(0).reason();
     }
 
     static final class Points extends WholeNumber {

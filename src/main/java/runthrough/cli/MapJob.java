@@ -3,9 +3,7 @@ package runthrough.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import runthrough.cli.terminal.Environment;
-import runthrough.cli.terminal.InterruptedStudyException;
 import runthrough.cli.terminal.ProgramVersion;
 import runthrough.report.Answer;
 import runthrough.report.Provenance;
@@ -60,14 +58,14 @@ final class MapJob implements StudyCommand.Study {
             ShareMap map = study.run(
                     threads, listener, progress.<MapStore>map(kept -> kept).orElse(MapStore.NONE));
             return MapAnswer.of(map, warnings, provenance);
-        } catch (CancellationException e) {
-            throw progress.isPresent()
-                    ? new InterruptedStudyException(
-                            "the points that were done are kept; the same command goes on from there")
-                    : e;
         } finally {
             progress.ifPresent(MapProgress::close);
         }
+    }
+
+    @Override
+    public Optional<String> kept() {
+        return progress.map(any -> "the points that were done are kept; the same command goes on from there");
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
@@ -14,6 +15,7 @@ import runthrough.cli.option.QuantityConverter;
 import runthrough.cli.option.ReportPlace;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
+import runthrough.cli.terminal.InterruptedStudyException;
 import runthrough.cli.terminal.Progress;
 import runthrough.report.Answer;
 import runthrough.report.Provenance;
@@ -86,6 +88,11 @@ abstract class StudyCommand implements Callable<Integer> {
 
         /** The report is in place: nothing need be kept any longer. */
         default void reportIsThere() {}
+
+        /** What is kept when it is given up before that, and how to go on. */
+        default Optional<String> kept() {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -118,6 +125,10 @@ abstract class StudyCommand implements Callable<Integer> {
             files.complete(answer);
             study.reportIsThere();
             return answer;
+        } catch (CancellationException e) {
+            throw study.kept()
+                    .<CancellationException>map(InterruptedStudyException::new)
+                    .orElse(e);
         }
     }
 

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -17,6 +19,7 @@ import runthrough.cli.option.WholeNumber;
 import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.ExitCode;
+import runthrough.cli.terminal.InterruptedStudyException;
 import runthrough.cli.terminal.ProgramVersion;
 import runthrough.cli.terminal.WholeFile;
 import runthrough.report.Answer;
@@ -137,12 +140,13 @@ final class TimesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
+        List<Path> others = Stream.concat(Stream.of(sheet), folder.stream()).toList();
         Optional<WholeFile> work = Optional.ofNullable(fragment)
-                .map(file -> new WholeFile(file, "--fragment").apartFrom(List.of(sheet), environment));
+                .map(file -> new WholeFile(file, "--fragment").apartFrom(others, environment));
         MeasuredTimes measured = MeasuredTimes.read(environment.path(sheet), sheet.toString());
         TimeSheet asked = asked(measured.sheet());
         measured.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
-        Optional<Path> folder = (report == null ? new ReportPlace() : report).folder(placed());
         Answer answer;
         if (folder.isPresent()) {
             try (FolderWriter files = FolderWriter.open(environment.path(folder.get()))) {
@@ -153,9 +157,17 @@ final class TimesCommand implements Callable<Integer> {
             answer = answer(measured, asked);
         }
         String text = answer.body().files().getOrDefault(TimesAnswer.FRAGMENT, "");
-        work.ifPresent(file -> file.write(text, environment));
+        work.ifPresent(file -> write(file, text, folder.isPresent()));
         print(answer, folder);
         return ExitCode.DONE;
+    }
+
+    private void write(WholeFile work, String text, boolean hasReport) {
+        try {
+            work.write(text, environment);
+        } catch (CancellationException e) {
+            throw hasReport ? new InterruptedStudyException("the report is written, " + work.named() + " is not") : e;
+        }
     }
 
     private Path placed() {

@@ -3,6 +3,7 @@ package runthrough.quantity;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,11 +14,13 @@ import java.util.regex.Pattern;
 public final class QuantityParser {
 
     /** A decimal number; the unit is whatever follows. */
-    private static final Pattern NUMBER_AND_UNIT = Pattern.compile(
-            "([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)[\\s\u00A0\u2009\u202F]*(.*)");
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)");
 
     /** Minutes and seconds, as every output writes a time above 90 s. */
     private static final Pattern MINUTES_AND_SECONDS = Pattern.compile("([0-9]+):([0-5][0-9](?:\\.[0-9]+)?)\\s*(min)?");
+
+    private static final Pattern OTHER_BLANKS = Pattern.compile("[\\p{Zs}&&[^ ]]");
 
     private static final double MINUTE = 60;
 
@@ -60,6 +63,10 @@ public final class QuantityParser {
             Map.entry("fpm", "ft/min"),
             Map.entry("ipm", "in/min"),
             Map.entry("m/m", "m/min"),
+            Map.entry("m s-1", "m/s"),
+            Map.entry("ms-1", "m/s"),
+            Map.entry("m s-2", "m/s2"),
+            Map.entry("ms-2", "m/s2"),
             Map.entry("m/s/s", "m/s2"),
             Map.entry("ft/s/s", "ft/s2"),
             Map.entry("n/mm2", "MPa"),
@@ -76,7 +83,7 @@ public final class QuantityParser {
 
     /** Reads {@code text} as a quantity of the dimension {@code wanted}. */
     public static Reading read(String text, Dimension wanted) {
-        String stripped = text.strip();
+        String stripped = plain(text);
         if (stripped.length() > LONGEST) {
             return unreadable(
                     "must be a number with a unit of " + wanted.label() + ", of at most " + LONGEST + " letters",
@@ -99,14 +106,15 @@ public final class QuantityParser {
                     ? new Quantity(value, unit.get())
                     : unreadable("must be a finite number with a unit", "The number is too large.");
         }
-        return OddNumber.in(stripped, wanted)
+        return OddNumber.of(wanted)
+                .in(stripped)
                 .map(Reading.class::cast)
                 .orElseGet(() -> isNumber ? wrongUnit(matcher.group(2), unit, wanted) : wrongNumber(stripped, wanted));
     }
 
     /** The unit of {@code text}, if it is a number with one. */
     public static Optional<Unit> unit(String text) {
-        Matcher matcher = NUMBER_AND_UNIT.matcher(text.strip());
+        Matcher matcher = NUMBER_AND_UNIT.matcher(plain(text));
         return matcher.matches()
                 ? Unit.bySymbol(matcher.group(2))
                         .or(() -> read(text, Dimension.TIME) instanceof Quantity time
@@ -117,7 +125,7 @@ public final class QuantityParser {
 
     /** Reads {@code text} as a number without a unit. */
     public static Optional<Double> readNumber(String text) {
-        Matcher matcher = NUMBER_AND_UNIT.matcher(text.strip());
+        Matcher matcher = NUMBER_AND_UNIT.matcher(plain(text));
         if (!matcher.matches() || !matcher.group(2).isEmpty()) {
             return Optional.empty();
         }
@@ -125,10 +133,15 @@ public final class QuantityParser {
         return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
     }
 
-    /** Why {@code text} is no number without a unit, where it is one in a way of writing that is not read. */
-    public static Optional<Reading.Unreadable> oddNumber(String text) {
-        String stripped = text.strip();
-        return stripped.length() <= LONGEST ? OddNumber.in(stripped) : Optional.empty();
+    /** Why {@code text} is no number without a unit of which {@code isRead} knows, where it is one in a way that is not read. */
+    public static Optional<Reading.Unreadable> oddNumber(String text, Predicate<String> isRead) {
+        String plain = plain(text);
+        return plain.length() <= LONGEST ? OddNumber.withoutUnit(isRead).in(plain) : Optional.empty();
+    }
+
+    /** {@code text} without blanks at its ends, and with plain ones between: others look the same. */
+    private static String plain(String text) {
+        return OTHER_BLANKS.matcher(text).replaceAll(" ").strip();
     }
 
     private static Reading wrongNumber(String text, Dimension wanted) {

@@ -165,11 +165,7 @@ final class AlternativesReader {
     }
 
     private static String why(ScenarioReading.Refused refused) {
-        return refused.problems().stream()
-                .map(problem -> problem.path()
-                        + (problem.value().isEmpty() ? "; " : " = " + problem.value() + "; ")
-                        + problem.rule())
-                .collect(Collectors.joining(". "));
+        return refused.problems().stream().map(Problem::reason).collect(Collectors.joining(". "));
     }
 
     /** A problem with its alternative named; what is not wrong in the alternative itself is reported at the alternative's name. */

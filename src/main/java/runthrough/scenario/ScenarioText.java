@@ -98,6 +98,29 @@ public record ScenarioText(Path file, String text) {
         return problems.none() ? new Changed(changed, List.of()) : new Changed(this, problems.errors());
     }
 
+    /**
+     * {@code changes}, and what has to be changed with them: the other shares of a mix in percent, where one alone of them is changed.
+     */
+    public List<Change> withRoom(List<Change> changes) {
+        List<Change.Write> weights = changes.stream()
+                .filter(Change.Write.class::isInstance)
+                .map(Change.Write.class::cast)
+                .filter(write -> MixShares.isWeight(write.path()))
+                .toList();
+        if (weights.size() != 1) {
+            return changes;
+        }
+        Map<String, Double> shares = new LinkedHashMap<>();
+        open().inputs().stream()
+                .filter(input ->
+                        input.dimension().filter(Dimension.SHARE::equals).isPresent())
+                .forEach(input -> input.present().ifPresent(share -> shares.put(input.path(), share)));
+        List<Change> all = new ArrayList<>(changes);
+        MixShares.beside(weights.get(0).path(), weights.get(0).value(), shares)
+                .forEach((path, value) -> all.add(new Change.Write(path, value)));
+        return all;
+    }
+
     /** What the text says, not yet understood; empty when it is no YAML. */
     public Optional<Raw> raw() {
         return YamlText.read(new TextFile(file.toString(), text), new Problems());
@@ -196,29 +219,7 @@ public record ScenarioText(Path file, String text) {
             return withFigure(figure.get(), change, problems);
         }
         Optional<Setting> setting = Setting.written(change.path(), change.value(), change.path(), problems);
-        ScenarioText changed = setting.map(asked -> with(asked, root, problems)).orElse(this);
-        if (!problems.none() || !MixShares.isWeight(change.path())) {
-            return changed;
-        }
-        Map<String, String> beside = MixShares.beside(change.path(), change.value(), shares());
-        for (Map.Entry<String, String> other : beside.entrySet()) {
-            Raw now = changed.raw().orElseThrow();
-            ScenarioText before = changed;
-            changed = Setting.written(other.getKey(), other.getValue(), other.getKey(), problems)
-                    .map(asked -> before.with(asked, now, problems))
-                    .orElse(before);
-        }
-        return changed;
-    }
-
-    /** All shares that it gives, by their paths. */
-    private Map<String, Double> shares() {
-        Map<String, Double> shares = new LinkedHashMap<>();
-        open().inputs().stream()
-                .filter(input ->
-                        input.dimension().filter(Dimension.SHARE::equals).isPresent())
-                .forEach(input -> input.present().ifPresent(share -> shares.put(input.path(), share)));
-        return shares;
+        return setting.map(asked -> with(asked, root, problems)).orElse(this);
     }
 
     private ScenarioText with(Setting setting, Raw root, Problems problems) {

@@ -14,7 +14,6 @@ import runthrough.report.Provenance;
 import runthrough.report.map.MapAnswer;
 import runthrough.scenario.Input;
 import runthrough.scenario.ScenarioReading;
-import runthrough.scenario.source.Problem;
 import runthrough.study.StudyListener;
 import runthrough.study.lever.Lever;
 import runthrough.study.map.MapAxis;
@@ -84,7 +83,7 @@ record MapView(String svg, String words) {
         if (reading instanceof ScenarioReading.Accepted accepted) {
             return new MapVariants.Variant.Possible(accepted.request().line());
         }
-        Problem first = ((ScenarioReading.Refused) reading).problems().get(0);
-        return new MapVariants.Variant.Refused(first.path() + " = " + first.value() + "; " + first.rule());
+        return new MapVariants.Variant.Refused(
+                ((ScenarioReading.Refused) reading).problems().get(0).reason());
     }
 }

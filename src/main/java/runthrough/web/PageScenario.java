@@ -90,7 +90,7 @@ record PageScenario(
     static ScenarioText.Changed edited(ScenarioText before, List<ScenarioText.Change> changes) {
         ScenarioText.Changed now =
                 new ScenarioText.Changed(before, NamedFiles.of(before).foreign());
-        for (ScenarioText.Change change : changes) {
+        for (ScenarioText.Change change : before.withRoom(changes)) {
             if (now.problems().isEmpty()) {
                 ScenarioText.Changed next = now.text().with(List.of(change));
                 now = next.problems().isEmpty()

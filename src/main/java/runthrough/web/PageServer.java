@@ -98,7 +98,8 @@ public final class PageServer implements AutoCloseable {
         beside("warm-up", page::warmUp);
         try {
             page.server.start(access.address(), port);
-        } catch (RuntimeException e) {
+        } catch (Exception e) {
+            // Also what is thrown without being declared: an interrupt, as the server's own language allows.
             page.close();
             if (isBehind(e, InterruptedException.class)) {
                 throw new CancellationException("given up while the page started");

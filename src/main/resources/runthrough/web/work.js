@@ -111,12 +111,17 @@ export class WorkList {
 
 /** The change that gives an element other times; a plain number is seconds, but for a shape. `at` is the one value that changed. */
 export function retimed(path, kind, said, at) {
-  if (kind === "observed") said = said[0].split(/[,;]/).filter((value) => value.trim());
+  if (kind === "observed") said = said[0].split(/;|,(?=\s|$)/).filter((value) => value.trim());
   const values = said.map((value, i) => (TIMES[kind].labels[i] === "shape" ? value.trim() : inSeconds(value)));
   if (kind === "travel") return { path: `${path}.${at === 0 ? "travel" : "plus"}`, value: at === 0 ? said[0].trim() : values[1] };
-  const value = values.length === 1 && kind !== "observed" ? values[0] : `[${values.join(", ")}]`;
+  const value = values.length === 1 && kind !== "observed" ? values[0] : `[${values.map(quoted).join(", ")}]`;
   if (path.endsWith(`.${ALONE}`)) return { path, value: kind === "constant" ? value : `{${kind}: ${value}}` };
   return { path, time: kind, value };
+}
+
+/** As one item of a list: a comma that is none between items belongs to it. */
+function quoted(value) {
+  return value.includes(",") ? JSON.stringify(value) : value;
 }
 
 function inSeconds(said) {

@@ -76,7 +76,9 @@ class MergeCommandTest {
 
             assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
             assertThat(done.err())
-                    .isEqualTo(out + " cannot be written: it is what is read. Name another file with --out.\n");
+                    .isEqualTo(
+                            out
+                                    + " cannot be written: it is what this command itself reads or writes. Name another file with --out.\n");
         }
         assertThat(read("whole")).isEqualTo(whole);
     }

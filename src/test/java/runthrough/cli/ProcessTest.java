@@ -23,6 +23,8 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.OwnProcess;
 
 /** The program as a process of its own: what shells and the system see of it. */
@@ -122,6 +124,33 @@ class ProcessTest {
             Thread.sleep(100);
         }
         assertThat(place).exists();
+    }
+
+    /** At moments between the first temporary file and the open page. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 150, 300, 450, 600, 800})
+    void aPageThatIsEndedWhileItStartsLeavesNothingBehind(int millis) throws IOException, InterruptedException {
+        Path temporary = Files.createDirectory(folder.resolve("temporary"));
+        ProcessBuilder builder = program("serve", "--no-browser");
+        builder.command().add(1, "-Djava.io.tmpdir=" + temporary);
+        Process process = start(builder.redirectErrorStream(true));
+        while (process.isAlive() && isEmpty(temporary)) {
+            Thread.sleep(5);
+        }
+        Thread.sleep(millis);
+
+        process.toHandle().destroy();
+
+        assertThat(text(process.getInputStream())).doesNotContain("Exception");
+        assertThat(codeOf(process)).isNotZero();
+        assertThat(isEmpty(temporary)).isTrue();
+    }
+
+    /** What the virtual machine itself keeps there does not count. */
+    private static boolean isEmpty(Path temporary) throws IOException {
+        try (Stream<Path> all = Files.list(temporary)) {
+            return all.noneMatch(file -> file.getFileName().toString().startsWith("runthrough"));
+        }
     }
 
     @Test

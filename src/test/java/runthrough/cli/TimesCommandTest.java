@@ -13,6 +13,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import runthrough.cli.terminal.ExitCode;
 
 /** {@code times}: from a stopwatch sheet to a scenario, and {@code --times} from there to a verdict. */
@@ -36,8 +38,20 @@ class TimesCommandTest {
         Session.Done done = session.run("times", "sheet.csv", "--no-report", "--fragment", "sheet.csv");
 
         assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(done.err()).contains("sheet.csv cannot be written: it is what is read.");
+        assertThat(done.err()).contains("sheet.csv cannot be written: it is what this command itself reads or writes.");
         assertThat(folder.resolve("sheet.csv")).hasContent(sheet);
+    }
+
+    /** Nothing of the study is written where its fragment cannot be. */
+    @ParameterizedTest
+    @CsvSource({"taken, it is a folder", "report, it is what this command itself reads or writes"})
+    void aFragmentThatCannotBeWrittenIsRefusedFirst(String fragment, String why) throws IOException {
+        Files.createDirectory(folder.resolve("taken"));
+
+        Session.Done done = session.run("times", "sheet.csv", "--out", "report", "--fragment", fragment);
+
+        assertThat(done.err()).contains(fragment + " cannot be written: " + why);
+        assertThat(folder.resolve("report")).doesNotExist();
     }
 
     @Test

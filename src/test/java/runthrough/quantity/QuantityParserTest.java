@@ -28,6 +28,8 @@ class QuantityParserTest {
         "' 45   m/min ', SPEED, 0.75",
         "45\u00a0m/min, SPEED, 0.75",
         "45\u202fm/min, SPEED, 0.75",
+        "\u00a045 m/min\u00a0, SPEED, 0.75",
+        "1:30\u00a0min, TIME, 90",
         "1e3 mm, LENGTH, 1",
         "1.5E-1 m, LENGTH, 0.15",
         ".5 m, LENGTH, 0.5",
@@ -84,6 +86,7 @@ class QuantityParserTest {
         "12 inches, LENGTH, Write in.",
         "12 fpm, SPEED, Write ft/min.",
         "12 m/s/s, ACCELERATION, Write m/s2.",
+        "12 m s-2, ACCELERATION, Write m/s2.",
         "12 N/mm2, STRESS, Write MPa.",
         "12 lbs, MASS, Write lb.",
         "12 parsec, LENGTH, Write it like 12.5 m or 40 ft."
@@ -107,6 +110,7 @@ class QuantityParserTest {
         assertThat(refusal("1,5 mm", Dimension.LENGTH))
                 .isEqualTo("a number has a decimal point and no commas. Write 1.5 mm.");
         assertThat(refusal("1.200,5 mm", Dimension.LENGTH)).endsWith("Write 1200.5 mm.");
+        assertThat(refusal("1\u00a0200,5 mm", Dimension.LENGTH)).endsWith("Write 1200.5 mm.");
     }
 
     @ParameterizedTest
@@ -127,7 +131,17 @@ class QuantityParserTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"4-8 s", "4 s - 8 s", "4 \u2013 8 s", "4..8 s", "4 to 8 s"})
+    @ValueSource(
+            strings = {
+                "4-8 s",
+                "4 s - 8 s",
+                "4 \u2013 8 s",
+                "4..8 s",
+                "4 to 8 s",
+                "1,5-2 s",
+                "1:30-2:00 min",
+                "1 000 - 1 200 s"
+            })
     void aRangeIsNoNumber(String text) {
         assertThat(refusal(text, Dimension.TIME)).startsWith("is a range, and not one number. Write it like ");
     }

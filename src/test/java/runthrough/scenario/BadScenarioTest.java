@@ -107,6 +107,8 @@ class BadScenarioTest {
         replications: 0  | run.replications = 0; must be a whole number from 1 to 100000
         replications: 1 000 | run.replications = 1 000; a number has no blanks between its digits. Write 1000.
         replications: 4-8 | run.replications = 4-8; is a range, and not one number. Write one number.
+        replications: "1,000" | run.replications = 1,000; a number has a decimal point and no commas. Write 1000.
+        replications: "2,5" | run.replications = 2,5; must be a whole number from 1 to 100000
         """)
     void aRunThatCannotBeIsRefused(String run, String message) {
         assertThat(refusal("run: {" + run + "}")).singleElement().asString().contains(message);

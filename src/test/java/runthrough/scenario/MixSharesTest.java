@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -23,6 +24,10 @@ class MixSharesTest {
                         + "]}\n");
     }
 
+    private static ScenarioText.Changed changed(ScenarioText text, String path, String to) {
+        return text.with(text.withRoom(List.of(new ScenarioText.Change.Write(path, to))));
+    }
+
     /** Hand calculation: of 50, 30 and 20, 60 leaves 40, three fifths of it for the one of 30. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -30,11 +35,11 @@ class MixSharesTest {
         50 %, 30 %, 20 % | 3 | 51 % | 30.625 %, 18.375 %, 51 %
         40 %, 30 %, 30 % | 1 | 10 % | 10 %, 45 %, 45 %
         40 %, 20 %, 20 %, 20 % | 1 | 50 % | 50 %, 16.6667 %, 16.6667 %, 16.6666 %
+        98 %, 1 %, 1 %   | 1 | 99.9999 % | 99.9999 %, 0.00005 %, 0.00005 %
         50, 30, 20       | 1 | 60   | 60, 30, 20
         """)
     void theOthersKeepTheirProportions(String before, int changed, String to, String after) {
-        ScenarioText.Changed edited =
-                mix(before).with(List.of(new ScenarioText.Change.Write("coils.mix[" + changed + "].weight", to)));
+        ScenarioText.Changed edited = changed(mix(before), "coils.mix[" + changed + "].weight", to);
 
         assertThat(edited.problems()).isEmpty();
         assertThat(Pattern.compile("weight: ([^,]*),")
@@ -46,6 +51,17 @@ class MixSharesTest {
         assertThat(edited.text().open().read()).isInstanceOf(ScenarioReading.Accepted.class);
     }
 
+    /** As an alternative writes them: what is asked for is written, and nothing made of it. */
+    @Test
+    void severalSharesAreWrittenAsTheyAreAskedFor() {
+        List<ScenarioText.Change> asked = List.of(
+                new ScenarioText.Change.Write("coils.mix[1].weight", "20 %"),
+                new ScenarioText.Change.Write("coils.mix[2].weight", "30 %"),
+                new ScenarioText.Change.Write("coils.mix[3].weight", "50 %"));
+
+        assertThat(mix("50 %, 30 %, 20 %").withRoom(asked)).isEqualTo(asked);
+    }
+
     /** The page names a coil of a mix as the file does, a person may count it. */
     @ParameterizedTest
     @CsvSource({"coils.mix.1.5 x 200.weight", "coils.mix[2].weight"})
@@ -54,9 +70,7 @@ class MixSharesTest {
                 Path.of("line.yaml"),
                 mix("50 %, 30 %, 20 %").text().replace("{weight: 30 %", "{name: 1.5 x 200, weight: 30 %"));
 
-        assertThat(named.with(List.of(new ScenarioText.Change.Write(path, "60 %")))
-                        .text()
-                        .text())
+        assertThat(changed(named, path, "60 %").text().text())
                 .contains("weight: 28.5714 %", "weight: 60 %", "weight: 11.4286 %");
     }
 
@@ -64,8 +78,7 @@ class MixSharesTest {
     @ParameterizedTest
     @CsvSource({"100 %", "140 %", "0 %"})
     void aShareThatLeavesNoOtherIsRefused(String to) {
-        assertThat(mix("50 %, 50 %")
-                        .with(List.of(new ScenarioText.Change.Write("coils.mix[1].weight", to)))
+        assertThat(changed(mix("50 %, 50 %"), "coils.mix[1].weight", to)
                         .text()
                         .open()
                         .read())

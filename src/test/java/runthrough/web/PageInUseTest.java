@@ -93,6 +93,48 @@ class PageInUseTest extends BrowsedPage {
 
         assertThat(browser.all("#work .element .fault").get(0).getText()).contains("must be at least the one before");
         assertThat(browser.text("#faults-title")).contains("the line stays as it was");
+        browser.all("#work .element .times input").get(2).sendKeys(Keys.chord(Keys.CONTROL, "a"), "90,5 s", Keys.TAB);
+        browser.await(
+                "the reason",
+                () -> browser.all("#work .element .fault")
+                        .get(0)
+                        .getText()
+                        .contains("a number has a decimal point and no commas. Write 90.5 s."));
+    }
+
+    /** Of 50, 30 and 20 %, 60 % for the first leaves 40 %, three fifths of it for the second. */
+    @Test
+    void aShareOfAMixIsChangedByItself() {
+        openLine("tube-spiral");
+        browser.part("inputs");
+
+        browser.type("#full-coils-mix-1-5-x-160-weight", "60 %");
+
+        browser.await(
+                "the shares in the file",
+                () -> List.of("{weight: 60 %", "{weight: 24 %", "{weight: 16 %").stream()
+                        .allMatch(text()::contains));
+        assertThat(browser.find("#faults").isDisplayed()).isFalse();
+    }
+
+    /** Decimal commas between semicolons are none between times. */
+    @Test
+    void observedTimesWithDecimalCommasAreRefused() {
+        openLine("stamping-rethread");
+        browser.part("inputs");
+        WebElement times = browser.all("#work .element").get(2).findElement(By.cssSelector(".times input"));
+        browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", times);
+        String before = text();
+
+        times.sendKeys(Keys.chord(Keys.CONTROL, "a"), "8,5 min; 9,5 min; 10 min", Keys.TAB);
+
+        browser.await(
+                "the reason",
+                () -> browser.all("#work .element .fault")
+                        .get(2)
+                        .getText()
+                        .contains("a number has a decimal point and no commas. Write 8.5 min."));
+        assertThat(text()).isEqualTo(before);
     }
 
     @Test
@@ -297,14 +339,23 @@ class PageInUseTest extends BrowsedPage {
 
         new Select(rethread.findElement(By.tagName("select"))).selectByValue("lognormal");
         browser.await("the kind in the file", () -> text().contains("lognormal: [545 s, 164 s]"));
+        changeRethread("8*1.5 min");
+
+        browser.await("the time in the file", () -> text().contains("lognormal: [12 min, 164 s]"));
+        // It may be shown as minutes and seconds: a half more is 2:15 min, which is 2.25 min.
+        changeRethread("1:30 min");
+        browser.await("minutes and seconds", () -> text().contains("lognormal: [\"1:30 min\", 164 s]"));
+        changeRethread("+50 %");
+        browser.await("a half more", () -> text().contains("lognormal: [2.25 min, 164 s]"));
+        assertThat(browser.find("#faults").isDisplayed()).isFalse();
+    }
+
+    private static void changeRethread(String said) {
         browser.all("#work .element")
                 .get(2)
                 .findElements(By.cssSelector(".times input"))
                 .get(0)
-                .sendKeys(Keys.chord(Keys.CONTROL, "a"), "8*1.5 min", Keys.TAB);
-
-        browser.await("the time in the file", () -> text().contains("lognormal: [12 min, 164 s]"));
-        assertThat(browser.find("#faults").isDisplayed()).isFalse();
+                .sendKeys(Keys.chord(Keys.CONTROL, "a"), said, Keys.TAB);
     }
 
     private static double number(String script) {

@@ -1,7 +1,6 @@
 package runthrough.cli.terminal;
 
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 
 /**
  * Lets the program clean up when the user interrupts it (Ctrl-C) or the system ends it: the thread that works is interrupted,
@@ -30,14 +29,15 @@ public final class Interruption {
         return interruption;
     }
 
-    /** Again and again: what reads fonts in Java forgets an interrupt. */
+    /** Again and again: what reads fonts in Java forgets an interrupt. Nothing here needs memory, of which there may be none. */
     private void passOn(Thread worker) {
         try {
             long waited = 0;
             do {
                 worker.interrupt();
+                Thread.sleep(PAUSE_MILLIS);
                 waited += PAUSE_MILLIS;
-            } while (!letGo.await(PAUSE_MILLIS, TimeUnit.MILLISECONDS) && waited < LONGEST_WAIT_MILLIS);
+            } while (letGo.getCount() > 0 && waited < LONGEST_WAIT_MILLIS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -26,22 +26,30 @@ public record WholeFile(Path named, String option) {
     }
 
     /**
-     * This file, which must be none of {@code read}, which the command reads.
+     * This file, before anything is done: a file can be put there, and it is none of {@code others}.
      *
-     * @throws BadInputException when it is one of them, by whatever name
+     * @param others that the command reads, or writes itself
+     * @throws BadInputException when it is one of them, by whatever name, or cannot be written
      */
-    public WholeFile apartFrom(List<Path> read, Environment environment) {
-        for (Path one : read) {
-            if (isSame(environment.path(one), environment.path(named))) {
-                throw refused("it is what is read");
+    public WholeFile apartFrom(List<Path> others, Environment environment) {
+        for (Path one : others) {
+            if (isSame(whole(one, environment), whole(named, environment))) {
+                throw refused("it is what this command itself reads or writes");
             }
         }
+        Hindrance.toFile(whole(named, environment)).ifPresent(hindrance -> {
+            throw refused(hindrance);
+        });
         return this;
+    }
+
+    private static Path whole(Path path, Environment environment) {
+        return environment.path(path).toAbsolutePath().normalize();
     }
 
     private static boolean isSame(Path one, Path other) {
         try {
-            return Files.isSameFile(one, other);
+            return one.equals(other) || Files.isSameFile(one, other);
         } catch (IOException e) {
             // One of them is not there.
             return false;
@@ -60,7 +68,7 @@ public record WholeFile(Path named, String option) {
      * @throws BadInputException when it cannot be written
      */
     public void write(Writing text, Environment environment) {
-        Path target = environment.path(named).toAbsolutePath().normalize();
+        Path target = whole(named, environment);
         Hindrance.toFile(target).ifPresent(hindrance -> {
             throw refused(hindrance);
         });

@@ -2,6 +2,7 @@ package runthrough.scenario.grammar;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import java.util.function.Predicate;
 import runthrough.plant.check.StandIn;
 import runthrough.quantity.QuantityParser;
 import runthrough.quantity.Reading;
@@ -22,7 +23,7 @@ public record PlainNumber(Range range) implements Shape<Double> {
         Optional<Double> value =
                 raw instanceof Raw.Scalar scalar ? QuantityParser.readNumber(scalar.text()) : Optional.empty();
         if (value.isEmpty()) {
-            wrongShape(raw, allowed(), context);
+            wrongShape(raw, text -> QuantityParser.readNumber(text).isPresent(), allowed(), context);
             return Optional.empty();
         }
         if (!takes(value.get())) {
@@ -32,13 +33,12 @@ public record PlainNumber(Range range) implements Shape<Double> {
         return value;
     }
 
-    /** Says why {@code raw} is no plain number. */
-    static void wrongShape(Raw raw, String allowed, Context context) {
-        (raw instanceof Raw.Scalar scalar
-                        ? QuantityParser.oddNumber(scalar.text())
-                        : Optional.<Reading.Unreadable>empty())
-                .ifPresentOrElse(
-                        odd -> context.error(raw, odd.rule(), odd.remedy()), () -> context.wrongShape(raw, allowed));
+    /** Says why {@code raw} is no number without a unit of which {@code isRead} knows. */
+    static void wrongShape(Raw raw, Predicate<String> isRead, String allowed, Context context) {
+        Optional<Reading.Unreadable> odd =
+                raw instanceof Raw.Scalar scalar ? QuantityParser.oddNumber(scalar.text(), isRead) : Optional.empty();
+        odd.ifPresentOrElse(
+                known -> context.error(raw, known.rule(), known.remedy()), () -> context.wrongShape(raw, allowed));
     }
 
     @Override

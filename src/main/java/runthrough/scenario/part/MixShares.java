@@ -19,8 +19,8 @@ public final class MixShares {
 
     private static final BigDecimal ALL = BigDecimal.valueOf(100);
 
-    /** After the point of a percentage that was worked out. */
-    private static final int PLACES = 4;
+    /** After the point of a percentage that was worked out: as few as leave each of them more than nothing. */
+    private static final List<Integer> PLACES = List.of(4, 8, 12);
 
     private MixShares() {}
 
@@ -51,23 +51,36 @@ public final class MixShares {
         return number >= 1 && number <= weights.size() ? weights.get(number - 1) : "";
     }
 
-    /** {@code others} made as large as {@code rest} (%) together: to the last digit, so the last of them takes what rounding left. */
+    /** {@code others} made as large as {@code rest} (%) together; nothing where that is too little. */
     private static Map<String, String> filled(BigDecimal rest, Map<String, Double> others) {
+        return PLACES.stream()
+                .map(places -> filled(rest, others, places))
+                .filter(filled -> filled.values().stream().allMatch(own -> own.signum() > 0))
+                .findFirst()
+                .map(MixShares::written)
+                .orElse(Map.of());
+    }
+
+    /** To the last digit: the last of them takes what rounding left. */
+    private static Map<String, BigDecimal> filled(BigDecimal rest, Map<String, Double> others, int places) {
         double sum = others.values().stream().mapToDouble(Double::doubleValue).sum();
-        Map<String, String> written = new LinkedHashMap<>();
-        if (rest.signum() <= 0) {
-            return written;
-        }
+        Map<String, BigDecimal> filled = new LinkedHashMap<>();
         BigDecimal left = rest;
         for (Map.Entry<String, Double> other : others.entrySet()) {
-            boolean isLast = written.size() == others.size() - 1;
-            BigDecimal own = isLast
+            BigDecimal own = filled.size() == others.size() - 1
                     ? left
                     : rest.multiply(BigDecimal.valueOf(other.getValue() / sum), MathContext.DECIMAL64)
-                            .setScale(PLACES, RoundingMode.HALF_EVEN);
+                            .setScale(places, RoundingMode.HALF_EVEN);
             left = left.subtract(own);
-            written.put(other.getKey(), own.stripTrailingZeros().toPlainString() + " %");
+            filled.put(other.getKey(), own);
         }
+        return filled;
+    }
+
+    private static Map<String, String> written(Map<String, BigDecimal> shares) {
+        Map<String, String> written = new LinkedHashMap<>();
+        shares.forEach(
+                (path, share) -> written.put(path, share.stripTrailingZeros().toPlainString() + " %"));
         return written;
     }
 }

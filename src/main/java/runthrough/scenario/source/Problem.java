@@ -46,9 +46,17 @@ public record Problem(String file, int line, int column, String path, String val
     /** One line: {@code tube-mill.yaml:14:13 accumulator.stroke = -9 m; must be more than 0 m. Give ...}. */
     @Override
     public String toString() {
-        String what = path.isEmpty() || value.isEmpty() ? path + value : path + " = " + value;
         String where = new Place(file, line, column).toString();
-        return where + (what.isEmpty() ? ": " : " " + what + "; ") + rule + ". " + remedy;
+        return where + (what().isEmpty() ? ": " : " ") + reason() + ". " + remedy;
+    }
+
+    /** What is wrong, without where and how to mend it: {@code accumulator.stroke = -9 m; must be more than 0 m}. */
+    public String reason() {
+        return what().isEmpty() ? rule : what() + "; " + rule;
+    }
+
+    private String what() {
+        return path.isEmpty() || value.isEmpty() ? path + value : path + " = " + value;
     }
 
     private static String printable(String text) {

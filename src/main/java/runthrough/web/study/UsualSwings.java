@@ -11,6 +11,7 @@ import runthrough.quantity.Unit;
 import runthrough.scenario.Input;
 import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
+import runthrough.scenario.source.Problem;
 import runthrough.study.sensitivity.Swing;
 
 /**
@@ -134,7 +135,7 @@ public final class UsualSwings {
                 .filter(ScenarioReading.Refused.class::isInstance)
                 .map(ScenarioReading.Refused.class::cast)
                 .flatMap(refused -> refused.problems().stream())
-                .map(problem -> problem.path() + " = " + problem.value() + "; " + problem.rule())
+                .map(Problem::reason)
                 .findFirst()
                 .orElse("");
     }
