@@ -21,7 +21,8 @@ final class CoilsKeys {
 
     static final Key<MixWeight> WEIGHT = Key.required(
             "weight",
-            "how often this coil comes, as a share of all or relative to the others",
+            "how often this coil comes, as a share of all or relative to the others; where one share alone is changed,"
+                    + " as with --set, the others keep their proportions and make room",
             new MixWeight.Shape(),
             "30 %");
 

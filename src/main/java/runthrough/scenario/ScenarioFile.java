@@ -4,7 +4,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -14,8 +16,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
+import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Readings;
 import runthrough.scenario.grammar.Route;
+import runthrough.scenario.part.MixShares;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
@@ -116,7 +120,7 @@ public final class ScenarioFile {
                 .filter(figure ->
                         settings.stream().noneMatch(other -> other.path().equals(figure.path())))
                 .collect(Collectors.toCollection(ArrayList::new));
-        Raw changed = changed(root.get(), settings, scaled, problems);
+        Raw changed = changed(root.get(), withRoom(settings), scaled, problems);
         Readings readings = Optional.ofNullable(known.get()).orElseGet(Readings::first);
         ScenarioReader reader = new ScenarioReader(file, coils, readings, new FigureSettings(scaled), problems);
         Optional<SimulationRequest> request = reader.request(changed);
@@ -125,6 +129,30 @@ public final class ScenarioFile {
                 ? new ScenarioReading.Accepted(request.get(), problems.warnings(), reader.handover())
                 : new ScenarioReading.Refused(
                         problems.errors(), problems.further(), problems.warnings(), request.isPresent());
+    }
+
+    /** {@code settings}, and what they change beside: where one share of a mix is set alone, the others make room for it. */
+    private List<Setting> withRoom(List<Setting> settings) {
+        List<Setting> weights = settings.stream()
+                .filter(setting -> MixShares.isWeight(setting.path()))
+                .toList();
+        if (weights.size() != 1 || !(weights.get(0).value() instanceof Raw.Scalar value)) {
+            return settings;
+        }
+        List<Setting> all = new ArrayList<>(settings);
+        besideShare(weights.get(0).path(), value.text())
+                .forEach((path, share) -> all.add(new Setting(path, new Raw.Scalar(share, value.place()))));
+        return all;
+    }
+
+    /** What the other shares of a mix have to be where that at {@code path} is {@code value} and no other is changed, by path. */
+    Map<String, String> besideShare(String path, String value) {
+        Map<String, Double> shares = new LinkedHashMap<>();
+        inputs().stream()
+                .filter(input ->
+                        input.dimension().filter(Dimension.SHARE::equals).isPresent())
+                .forEach(input -> input.present().ifPresent(share -> shares.put(input.path(), share)));
+        return MixShares.beside(path, value, shares);
     }
 
     /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected. */

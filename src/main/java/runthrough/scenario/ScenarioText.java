@@ -2,9 +2,7 @@ package runthrough.scenario;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -110,13 +108,8 @@ public record ScenarioText(Path file, String text) {
         if (weights.size() != 1) {
             return changes;
         }
-        Map<String, Double> shares = new LinkedHashMap<>();
-        open().inputs().stream()
-                .filter(input ->
-                        input.dimension().filter(Dimension.SHARE::equals).isPresent())
-                .forEach(input -> input.present().ifPresent(share -> shares.put(input.path(), share)));
         List<Change> all = new ArrayList<>(changes);
-        MixShares.beside(weights.get(0).path(), weights.get(0).value(), shares)
+        open().besideShare(weights.get(0).path(), weights.get(0).value())
                 .forEach((path, value) -> all.add(new Change.Write(path, value)));
         return all;
     }

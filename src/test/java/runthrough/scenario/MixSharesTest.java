@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runthrough.plant.CoilSource;
+import runthrough.scenario.source.Problems;
 
 /** Of a mix, each share can be changed by itself. */
 class MixSharesTest {
@@ -60,6 +62,24 @@ class MixSharesTest {
                 new ScenarioText.Change.Write("coils.mix[3].weight", "50 %"));
 
         assertThat(mix("50 %, 30 %, 20 %").withRoom(asked)).isEqualTo(asked);
+    }
+
+    /** As with --set, in a map or a sweep: one answer, whoever asks. */
+    @Test
+    void whereOneShareIsSetAloneTheOthersMakeRoom() {
+        ScenarioFile file = mix("50 %, 30 %, 20 %").open();
+
+        ScenarioReading set = file.with(List.of(Setting.written("coils.mix[1].weight", "60 %", "--set", new Problems())
+                .orElseThrow()));
+
+        assertThat(set)
+                .isInstanceOfSatisfying(
+                        ScenarioReading.Accepted.class,
+                        accepted -> assertThat(((CoilSource.Mix)
+                                                accepted.request().line().coilSource())
+                                        .shares())
+                                .extracting(CoilSource.Share::weight)
+                                .containsExactly(0.6, 0.24, 0.16));
     }
 
     /** The page names a coil of a mix as the file does, a person may count it. */
