@@ -67,7 +67,7 @@ class HidesNothingTest {
     }
 
     private static String text(Problem problem) {
-        return problem.reason();
+        return problem.path() + " = " + problem.value() + "; " + problem.rule();
     }
 
     @Test
@@ -185,7 +185,7 @@ class HidesNothingTest {
                         "width: 240 mm",
                         "weight: 60 %, thickness: two mm, length: 700 m",
                         "weight: 50 %, thickness: 2 mm, length: 700 m")))
-                .contains("coils.mix; the weights add up to 110 %; must be 100 %");
+                .contains("coils.mix = ; the weights add up to 110 %; must be 100 %");
         // What cannot be read might be any weight.
         assertThat(said(mix(
                         "width: 240 mm",
