@@ -133,26 +133,25 @@ public final class ScenarioFile {
 
     /** {@code settings}, and what they change beside: where one share of a mix is set alone, the others make room for it. */
     private List<Setting> withRoom(List<Setting> settings) {
-        List<Setting> weights = settings.stream()
-                .filter(setting -> MixShares.isWeight(setting.path()))
+        List<Map.Entry<String, String>> values = settings.stream()
+                .map(setting ->
+                        Map.entry(setting.path(), setting.value() instanceof Raw.Scalar scalar ? scalar.text() : ""))
                 .toList();
-        if (weights.size() != 1 || !(weights.get(0).value() instanceof Raw.Scalar value)) {
-            return settings;
-        }
         List<Setting> all = new ArrayList<>(settings);
-        besideShare(weights.get(0).path(), value.text())
-                .forEach((path, share) -> all.add(new Setting(path, new Raw.Scalar(share, value.place()))));
+        MixShares.beside(values, this::shares)
+                .forEach((path, share) -> all.add(
+                        new Setting(path, new Raw.Scalar(share, settings.get(0).place()))));
         return all;
     }
 
-    /** What the other shares of a mix have to be where that at {@code path} is {@code value} and no other is changed, by path. */
-    Map<String, String> besideShare(String path, String value) {
+    /** All shares that the scenario gives (0 to 1), by their paths. */
+    Map<String, Double> shares() {
         Map<String, Double> shares = new LinkedHashMap<>();
         inputs().stream()
                 .filter(input ->
                         input.dimension().filter(Dimension.SHARE::equals).isPresent())
                 .forEach(input -> input.present().ifPresent(share -> shares.put(input.path(), share)));
-        return MixShares.beside(path, value, shares);
+        return shares;
     }
 
     /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected. */

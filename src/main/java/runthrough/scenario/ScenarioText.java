@@ -3,6 +3,7 @@ package runthrough.scenario;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -100,16 +101,13 @@ public record ScenarioText(Path file, String text) {
      * {@code changes}, and what has to be changed with them: the other shares of a mix in percent, where one alone of them is changed.
      */
     public List<Change> withRoom(List<Change> changes) {
-        List<Change.Write> weights = changes.stream()
+        List<Map.Entry<String, String>> values = changes.stream()
                 .filter(Change.Write.class::isInstance)
                 .map(Change.Write.class::cast)
-                .filter(write -> MixShares.isWeight(write.path()))
+                .map(write -> Map.entry(write.path(), write.value()))
                 .toList();
-        if (weights.size() != 1) {
-            return changes;
-        }
         List<Change> all = new ArrayList<>(changes);
-        open().besideShare(weights.get(0).path(), weights.get(0).value())
+        MixShares.beside(values, () -> open().shares())
                 .forEach((path, value) -> all.add(new Change.Write(path, value)));
         return all;
     }

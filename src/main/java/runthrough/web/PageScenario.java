@@ -14,6 +14,7 @@ import runthrough.report.Texts;
 import runthrough.scenario.ScenarioFile;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.ScenarioText;
+import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
 import runthrough.web.job.Refusal;
 
@@ -108,16 +109,14 @@ record PageScenario(
         String path = LineFigure.called(problem.path())
                 .map(figure -> figure.path().replace('-', ' '))
                 .orElse(problem.path());
-        String what =
-                path.isEmpty() || problem.value().isEmpty() ? path + problem.value() : path + " = " + problem.value();
         String table = Optional.ofNullable(Path.of(problem.file()).getFileName())
                 .map(Path::toString)
                 .filter(name -> !name.equals(NAME))
                 .orElse("");
         String line = problem.line() == 0 ? "" : "line " + problem.line();
         String where = table + (table.isEmpty() || line.isEmpty() ? "" : ", ") + line;
-        return where + (where.isEmpty() ? "" : ": ") + (what.isEmpty() ? "" : what + "; ") + problem.rule() + ". "
-                + problem.remedy();
+        Place place = new Place(problem.file(), problem.line(), problem.column());
+        return where + (where.isEmpty() ? "" : ": ") + problem.at(place, path).reason() + ". " + problem.remedy();
     }
 
     /** SHA-256 of the text's bytes, in hexadecimal: that of the file saved from the page. */

@@ -186,8 +186,7 @@ public final class BrowserSession implements AutoCloseable {
     public void awaitSettled() {
         await(
                 "a settled answer",
-                () -> Boolean.TRUE.equals(driver.executeScript("return document.body.dataset.settled === 'true'"
-                        + " && !document.querySelector('#answer')?.classList.contains('waiting')")));
+                () -> !all("body[data-settled=true] #answer:not(.waiting)").isEmpty());
     }
 
     /** The one file that was downloaded under a name that ends so. */

@@ -1,7 +1,5 @@
 package runthrough.cli.terminal;
 
-import java.util.concurrent.CountDownLatch;
-
 /**
  * Lets the program clean up when the user interrupts it (Ctrl-C) or the system ends it: the thread that works is interrupted,
  * and the virtual machine waits for it to let go, but not for ever.
@@ -10,8 +8,8 @@ public final class Interruption {
     private static final long LONGEST_WAIT_MILLIS = 10_000;
     private static final long PAUSE_MILLIS = 20;
 
-    private final CountDownLatch letGo = new CountDownLatch(1);
     private final Thread hook;
+    private volatile boolean isOver;
 
     private Interruption(Thread worker) {
         hook = new Thread(() -> passOn(worker), "interruption");
@@ -37,7 +35,7 @@ public final class Interruption {
                 worker.interrupt();
                 Thread.sleep(PAUSE_MILLIS);
                 waited += PAUSE_MILLIS;
-            } while (letGo.getCount() > 0 && waited < LONGEST_WAIT_MILLIS);
+            } while (!isOver && waited < LONGEST_WAIT_MILLIS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -45,7 +43,7 @@ public final class Interruption {
 
     /** The work is over: nothing is left to interrupt. */
     public void end() {
-        letGo.countDown();
+        isOver = true;
         try {
             Runtime.getRuntime().removeShutdownHook(hook);
         } catch (IllegalStateException e) {

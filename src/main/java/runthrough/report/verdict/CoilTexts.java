@@ -110,9 +110,8 @@ final class CoilTexts {
     /** What a full accumulator bears before the process slows, or else stops, against what a joint takes. */
     private String bears(Storage storage) {
         Margin joint = storage.toRunThrough().jointCycleTime();
-        double borne = Math.max(0, joint.given());
         return "it bears a joint of "
-                + texts.notation(Kind.TIME, borne).atMost().text(borne)
+                + texts.margin(Kind.TIME, Math.max(0, joint.given())).text()
                 + (storage.withoutSlowing().isPresent() ? " before the process slows" : "") + ", and the joint takes "
                 + texts.notation(Kind.TIME, joint.needed()).atLeast().text(joint.needed()) + " on average"
                 + (joint.needed() > joint.given() ? "." : " and longer at the changes that failed.");

@@ -1,7 +1,10 @@
 package runthrough.scenario.grammar;
 
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
+import runthrough.quantity.QuantityParser;
+import runthrough.quantity.Reading;
 import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 import runthrough.scenario.source.TextFile;
@@ -87,5 +90,12 @@ public record Context(String path, Supplier<String> howToMend, Problems problems
     public void wrongShape(Raw raw, String allowed) {
         boolean isBlank = raw instanceof Raw.Scalar scalar && TextFile.isBlank(scalar.text());
         error(raw, (isBlank ? "has no value; must be " : "must be ") + allowed);
+    }
+
+    /** Reports that {@code raw} is no number without a unit of which {@code isRead} knows, with the reason where that is known. */
+    void wrongNumber(Raw raw, Predicate<String> isRead, String allowed) {
+        Optional<Reading.Unreadable> odd =
+                raw instanceof Raw.Scalar scalar ? QuantityParser.oddNumber(scalar.text(), isRead) : Optional.empty();
+        odd.ifPresentOrElse(known -> error(raw, known.rule(), known.remedy()), () -> wrongShape(raw, allowed));
     }
 }

@@ -19,7 +19,7 @@ public record Count(long least, long greatest) implements Shape<Long> {
     @Override
     public Optional<Long> read(Raw raw, Context context) {
         if (!(raw instanceof Raw.Scalar scalar) || !scalar.text().strip().matches(WHOLE_NUMBER)) {
-            PlainNumber.wrongShape(raw, text -> text.matches(WHOLE_NUMBER), allowed(), context);
+            context.wrongNumber(raw, text -> text.matches(WHOLE_NUMBER), allowed());
             return Optional.empty();
         }
         long value = Long.parseLong(scalar.text().strip());

@@ -2,10 +2,8 @@ package runthrough.scenario.grammar;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
-import java.util.function.Predicate;
 import runthrough.plant.check.StandIn;
 import runthrough.quantity.QuantityParser;
-import runthrough.quantity.Reading;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -23,7 +21,7 @@ public record PlainNumber(Range range) implements Shape<Double> {
         Optional<Double> value =
                 raw instanceof Raw.Scalar scalar ? QuantityParser.readNumber(scalar.text()) : Optional.empty();
         if (value.isEmpty()) {
-            wrongShape(raw, text -> QuantityParser.readNumber(text).isPresent(), allowed(), context);
+            context.wrongNumber(raw, text -> QuantityParser.readNumber(text).isPresent(), allowed());
             return Optional.empty();
         }
         if (!takes(value.get())) {
@@ -31,14 +29,6 @@ public record PlainNumber(Range range) implements Shape<Double> {
             return Optional.empty();
         }
         return value;
-    }
-
-    /** Says why {@code raw} is no number without a unit of which {@code isRead} knows. */
-    static void wrongShape(Raw raw, Predicate<String> isRead, String allowed, Context context) {
-        Optional<Reading.Unreadable> odd =
-                raw instanceof Raw.Scalar scalar ? QuantityParser.oddNumber(scalar.text(), isRead) : Optional.empty();
-        odd.ifPresentOrElse(
-                known -> context.error(raw, known.rule(), known.remedy()), () -> context.wrongShape(raw, allowed));
     }
 
     @Override

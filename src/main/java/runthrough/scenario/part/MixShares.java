@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import runthrough.quantity.Dimension;
@@ -24,17 +25,26 @@ public final class MixShares {
 
     private MixShares() {}
 
-    /** Whether {@code path} is of a weight in a mix. */
-    public static boolean isWeight(String path) {
+    /**
+     * What has to be written beside {@code changes}, by path: nothing, unless one alone of them is of a share of a mix.
+     *
+     * @param changes values by their paths
+     * @param shares all shares of the scenario (0 to 1) by their paths
+     */
+    public static Map<String, String> beside(
+            List<Map.Entry<String, String>> changes, Supplier<Map<String, Double>> shares) {
+        List<Map.Entry<String, String>> weights =
+                changes.stream().filter(change -> isWeight(change.getKey())).toList();
+        return weights.size() == 1
+                ? beside(weights.get(0).getKey(), weights.get(0).getValue(), shares.get())
+                : Map.of();
+    }
+
+    private static boolean isWeight(String path) {
         return WEIGHT.matcher(path).matches();
     }
 
-    /**
-     * What has to be written beside {@code value} at {@code path}, by path: nothing, unless that is a share of a mix.
-     *
-     * @param shares all shares of the scenario (0 to 1) by their paths
-     */
-    public static Map<String, String> beside(String path, String value, Map<String, Double> shares) {
+    private static Map<String, String> beside(String path, String value, Map<String, Double> shares) {
         if (!(QuantityParser.read(value, Dimension.SHARE) instanceof Quantity share) || share.si() <= 0) {
             return Map.of();
         }
