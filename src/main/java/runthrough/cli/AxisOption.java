@@ -24,6 +24,10 @@ import runthrough.study.map.UsualRange;
  * @param text as given
  */
 record AxisOption(String option, String text) {
+    /** Parts of a value from which to which a range may go, the best first. */
+    private static final List<List<Double>> SPANS =
+            List.of(List.of(0.5, 1.5), List.of(0.5, 1.0), List.of(1.0, 2.0), List.of(0.1, 0.2));
+
     private static final String BETWEEN = "..";
 
     /**
@@ -109,14 +113,27 @@ record AxisOption(String option, String text) {
         return value;
     }
 
+    /** A range around the present value, of values that are allowed. */
     private static String example(Input input) {
         double now = input.present().orElse(1);
+        if (input.numeric().isWhole()) {
+            return "1" + BETWEEN + Numbers.text(Math.max(2, 2 * now));
+        }
         Optional<Unit> unit = input.unit().or(() -> input.dimension().map(Dimension::base));
-        double shown = unit.map(own -> own.fromSi(now)).orElse(now);
+        double shown = now == 0 ? 1 : unit.map(own -> own.fromSi(now)).orElse(now);
         String symbol = unit.map(Unit::symbol).orElse("");
-        return input.numeric().isWhole()
-                ? "1" + BETWEEN + Numbers.text(Math.max(2, 2 * now))
-                : Numbers.text(0.5 * shown, 2) + symbol + BETWEEN + Numbers.text(1.5 * shown, 2) + symbol;
+        return SPANS.stream()
+                .map(span -> span.stream()
+                        .map(factor -> Numbers.text(factor * shown, 2) + symbol)
+                        .toList())
+                .filter(ends -> ends.stream()
+                        .allMatch(end -> input.numeric()
+                                .si(end)
+                                .filter(input.numeric()::allows)
+                                .isPresent()))
+                .findFirst()
+                .map(ends -> String.join(BETWEEN, ends))
+                .orElse("1" + symbol + BETWEEN + "2" + symbol);
     }
 
     private Optional<Side> usual(Input input, Line line, Problems problems) {

@@ -2,7 +2,6 @@ package runthrough.cli;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -101,16 +100,10 @@ final class MapCommand extends StudyCommand {
 
     /** The scenario with two numbers more set in it. */
     private static MapVariants variants(Scenario asked, AxisOption.Side across, AxisOption.Side up) {
-        List<Setting> others = asked.settings().stream()
-                .filter(setting -> !setting.path().equals(across.input().path())
-                        && !setting.path().equals(up.input().path()))
-                .toList();
         return (x, y) -> {
-            List<Setting> settings = Stream.concat(
-                            others.stream(),
-                            Stream.of(across.input().setTo(x, "--x"), up.input().setTo(y, "--y")))
-                    .toList();
-            ScenarioReading reading = asked.file().with(settings);
+            List<Setting> both =
+                    List.of(across.input().setTo(x, "--x"), up.input().setTo(y, "--y"));
+            ScenarioReading reading = asked.file().with(asked.file().replacing(both, asked.settings()));
             return reading instanceof ScenarioReading.Accepted accepted
                     ? new Variant.Possible(accepted.request().line())
                     : new Variant.Refused(why((ScenarioReading.Refused) reading));

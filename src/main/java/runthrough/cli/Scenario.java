@@ -235,13 +235,7 @@ record Scenario(
 
     /** Every number of the line, as it is run, with where it came from as far as that was said. */
     List<GivenValue> givenValues() {
-        return GivenValues.of(
-                file,
-                handover,
-                input -> settings.stream()
-                        .filter(setting -> setting.path().equals(input.path()))
-                        .map(this::written)
-                        .reduce((first, last) -> last));
+        return GivenValues.of(file, file.saying(settings), handover);
     }
 
     private static String fingerprint(Path file) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.net.URI;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -78,7 +79,7 @@ final class ServeCommand implements Callable<Integer> {
             }
             // The end of the program interrupts this thread.
             new CountDownLatch(1).await();
-        } catch (InterruptedException e) {
+        } catch (InterruptedException | CancellationException e) {
             Thread.currentThread().interrupt();
         } catch (IOException e) {
             throw new BadInputException(e.getMessage() + ". Give another port with --port.");

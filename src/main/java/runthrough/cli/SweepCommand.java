@@ -175,7 +175,7 @@ final class SweepCommand implements Callable<Integer> {
         Scenario asked = Scenario.read(scenario, overrides, environment);
         Cases given = cases(asked);
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
-        List<Setting> common = replaced(overrides.planSettings(), asked.settings());
+        List<Setting> common = asked.file().replacing(overrides.planSettings(), asked.settings());
         List<Path> tables = asked.file().tables(naming(common, given));
         SweepIdentity identity = new SweepIdentity(ProgramVersion.text() + "\n" + asked.fingerprint())
                 .with(common)
@@ -227,16 +227,6 @@ final class SweepCommand implements Callable<Integer> {
         return all;
     }
 
-    /** {@code settings} and those of {@code others} that none of them replaces. */
-    private static List<Setting> replaced(List<Setting> settings, List<Setting> others) {
-        return Stream.concat(
-                        others.stream()
-                                .filter(other -> settings.stream()
-                                        .noneMatch(setting -> setting.path().equals(other.path()))),
-                        settings.stream())
-                .toList();
-    }
-
     private static Asked asked(Scenario scenario, List<Setting> common, Map<String, String> values) {
         Problems problems = new Problems();
         List<Setting> own = values.entrySet().stream()
@@ -245,7 +235,7 @@ final class SweepCommand implements Callable<Integer> {
         if (!problems.none()) {
             return new Asked.Refused(why(problems.errors()));
         }
-        ScenarioReading reading = scenario.file().with(replaced(own, common));
+        ScenarioReading reading = scenario.file().with(scenario.file().replacing(own, common));
         return reading instanceof ScenarioReading.Accepted accepted
                 ? new Asked.Possible(accepted.request())
                 : new Asked.Refused(why(((ScenarioReading.Refused) reading).problems()));

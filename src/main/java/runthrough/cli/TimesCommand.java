@@ -151,6 +151,8 @@ final class TimesCommand implements Callable<Integer> {
         if (folder.isPresent()) {
             try (FolderWriter files = FolderWriter.open(environment.path(folder.get()))) {
                 answer = answer(measured, asked);
+                List<Path> places = files.places(answer);
+                work.ifPresent(file -> file.apartFrom(places, environment));
                 files.complete(answer);
             }
         } else {
@@ -167,6 +169,8 @@ final class TimesCommand implements Callable<Integer> {
             work.write(text, environment);
         } catch (CancellationException e) {
             throw hasReport ? new InterruptedStudyException("the report is written, " + work.named() + " is not") : e;
+        } catch (BadInputException e) {
+            throw hasReport ? new BadInputException(e.getMessage() + " The report is written.") : e;
         }
     }
 

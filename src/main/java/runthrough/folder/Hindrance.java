@@ -28,9 +28,25 @@ public final class Hindrance {
 
     /** Why no file can be put at {@code place}. */
     public static Optional<String> toFile(Path place) {
-        return Files.isRegularFile(place) || !Files.exists(place)
+        return (Files.isRegularFile(place) && !isOpenStream(place)) || !Files.exists(place)
                 ? ofLink(place).or(() -> above(place))
                 : Optional.of("it is a " + (Files.isDirectory(place) ? "folder" : "device") + MUST_BE_A_FILE);
+    }
+
+    /** Whether {@code place} is a link by which the system names what a program has open, such as its standard output, maybe a file. */
+    private static boolean isOpenStream(Path place) {
+        Path end = place.toAbsolutePath();
+        for (int links = 0; links < MOST_LINKS && Files.isSymbolicLink(end); links++) {
+            if (end.startsWith("/dev") || end.startsWith("/proc")) {
+                return true;
+            }
+            try {
+                end = end.resolveSibling(Files.readSymbolicLink(end));
+            } catch (IOException e) {
+                return false;
+            }
+        }
+        return false;
     }
 
     /** Why no folder can be put at {@code place}. */

@@ -2,6 +2,7 @@ package runthrough.quantity;
 
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import runthrough.quantity.Reading.Unreadable;
 
@@ -36,8 +37,17 @@ record OddNumber(Predicate<String> isRead, String quarter, String clock, Optiona
     /** Digits in groups of three, with points between. */
     private static final Pattern POINTS = Pattern.compile("[+-]?[0-9]{1,3}(?:\\.[0-9]{3}){2,}(?![0-9.]).*");
 
-    private static final Pattern CLOCK = Pattern.compile("[0-9]+:[0-9:.]+.*");
+    private static final Pattern CLOCK = Pattern.compile("[+-]?[0-9]+:[0-9:.]+.*");
+
+    private static final Pattern MINUTES =
+            Pattern.compile("([0-9]+):([0-9]{1,2}) *(?:m|mins?|minutes?)", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern HOURS =
+            Pattern.compile("([0-9]{1,4}):([0-5][0-9]) *(?:h|hrs?|hours?)", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern HEXADECIMAL = Pattern.compile("(?i)[+-]?0x.*");
+
+    private static final String ONE_NUMBER = "Write one number.";
 
     /** Nothing but digits and what is written between them. */
     private static final Pattern NO_UNIT = Pattern.compile("(?:[-+0-9.,:/ \u2013\u2014]|to)+");
@@ -45,10 +55,10 @@ record OddNumber(Predicate<String> isRead, String quarter, String clock, Optiona
     /** Where a quantity of the dimension {@code wanted} is asked for. */
     static OddNumber of(Dimension wanted) {
         return new OddNumber(
-                text -> QuantityParser.read(text, wanted) instanceof Quantity,
+                text -> QuantityParser.quantity(text, wanted).isPresent(),
                 wanted == Dimension.LENGTH ? "0.25 in" : wanted.examples().get(0),
                 wanted == Dimension.TIME
-                        ? "minutes and seconds are written like 1:30 min, with seconds from 0 to 59"
+                        ? "minutes and seconds are written like 1:30 min, with seconds from 00 to 59"
                         : "is minutes and seconds, and not " + wanted.label(),
                 Optional.of(QuantityParser.example(wanted)));
     }
@@ -56,7 +66,10 @@ record OddNumber(Predicate<String> isRead, String quarter, String clock, Optiona
     /** Where a number without a unit is asked for. */
     static OddNumber withoutUnit(Predicate<String> isRead) {
         return new OddNumber(
-                text -> NO_UNIT.matcher(text).matches() && isRead.test(text), "0.25", "", Optional.empty());
+                text -> NO_UNIT.matcher(text).matches() && isRead.test(text),
+                "0.25",
+                "is minutes and seconds, and not a number without a unit",
+                Optional.empty());
     }
 
     /** Why {@code text} is not what is asked for; empty where it is none of these ways. */
@@ -68,7 +81,7 @@ record OddNumber(Predicate<String> isRead, String quarter, String clock, Optiona
                             .filter(any -> isRead.test(quarter)));
         }
         if (RANGE.matcher(text).matches()) {
-            return odd("is a range, and not one number", Optional.of(example.orElse("Write one number.")));
+            return odd("is a range, and not one number", Optional.of(example.orElse(ONE_NUMBER)));
         }
         if (COMMA.matcher(text).matches()) {
             return odd("a number has a decimal point and no commas", remedyForComma(withoutBlanks(text)));
@@ -80,11 +93,30 @@ record OddNumber(Predicate<String> isRead, String quarter, String clock, Optiona
             return odd("a number has one decimal point", write(text.replace(".", ""), " if points group thousands."));
         }
         if (CLOCK.matcher(text).matches()) {
-            return odd(clock, Optional.empty());
+            return inClock(text);
         }
         return HEXADECIMAL.matcher(text).matches()
                 ? odd("a number is written in decimal digits", Optional.empty())
                 : Optional.empty();
+    }
+
+    private Optional<Unreadable> inClock(String text) {
+        Matcher hours = HOURS.matcher(text);
+        if (hours.matches()) {
+            int minutes = 60 * Integer.parseInt(hours.group(1)) + Integer.parseInt(hours.group(2));
+            Optional<String> inMinutes = write(minutes + " min", ".");
+            if (inMinutes.isPresent()) {
+                return odd("hours and minutes are not read", inMinutes);
+            }
+        }
+        Matcher minutes = MINUTES.matcher(text);
+        Optional<String> asRead = minutes.matches()
+                ? write(
+                        minutes.group(1) + ":" + (minutes.group(2).length() == 1 ? "0" : "") + minutes.group(2)
+                                + " min",
+                        ".")
+                : Optional.empty();
+        return odd(clock, asRead.or(() -> Optional.of(example.orElse(ONE_NUMBER))));
     }
 
     private Optional<String> remedyForComma(String text) {

@@ -89,27 +89,47 @@ public final class QuantityParser {
                     "must be a number with a unit of " + wanted.label() + ", of at most " + LONGEST + " letters",
                     example(wanted));
         }
+        if (wanted == Dimension.TIME && isWithoutUnit(MINUTES_AND_SECONDS.matcher(stripped))) {
+            return unreadable("the unit is missing", "Write " + stripped + " min if it is minutes and seconds.");
+        }
+        return quantity(stripped, wanted)
+                .map(Reading.class::cast)
+                .or(() -> OddNumber.of(wanted).in(stripped))
+                .orElseGet(() -> refusal(stripped, wanted));
+    }
+
+    /** What a text without blanks at its ends writes, where it is a quantity of the dimension {@code wanted}. */
+    static Optional<Quantity> quantity(String stripped, Dimension wanted) {
         Matcher clock = MINUTES_AND_SECONDS.matcher(stripped);
-        if (wanted == Dimension.TIME && clock.matches()) {
-            return clock.group(3) == null
-                    ? unreadable("the unit is missing", "Write " + stripped + " min if it is minutes and seconds.")
-                    : new Quantity(
-                            MINUTE * Double.parseDouble(clock.group(1)) + Double.parseDouble(clock.group(2)),
-                            Unit.SECOND);
+        if (wanted == Dimension.TIME && clock.matches() && clock.group(3) != null) {
+            double seconds = MINUTE * Double.parseDouble(clock.group(1)) + Double.parseDouble(clock.group(2));
+            return Optional.of(new Quantity(seconds, Unit.SECOND));
         }
         Matcher matcher = NUMBER_AND_UNIT.matcher(stripped);
-        boolean isNumber = matcher.matches();
-        Optional<Unit> unit = isNumber ? Unit.bySymbol(matcher.group(2)) : Optional.empty();
-        if (unit.isPresent() && unit.get().dimension() == wanted) {
-            double value = Double.parseDouble(matcher.group(1));
-            return Double.isFinite(value) && Double.isFinite(unit.get().toSi(value))
-                    ? new Quantity(value, unit.get())
-                    : unreadable("must be a finite number with a unit", "The number is too large.");
+        if (!matcher.matches()) {
+            return Optional.empty();
         }
-        return OddNumber.of(wanted)
-                .in(stripped)
-                .map(Reading.class::cast)
-                .orElseGet(() -> isNumber ? wrongUnit(matcher.group(2), unit, wanted) : wrongNumber(stripped, wanted));
+        double value = Double.parseDouble(matcher.group(1));
+        return Unit.bySymbol(matcher.group(2))
+                .filter(unit ->
+                        unit.dimension() == wanted && Double.isFinite(value) && Double.isFinite(unit.toSi(value)))
+                .map(unit -> new Quantity(value, unit));
+    }
+
+    private static boolean isWithoutUnit(Matcher clock) {
+        return clock.matches() && clock.group(3) == null;
+    }
+
+    /** Why {@code stripped}, which is none of the odd ways, is no quantity of the dimension {@code wanted}. */
+    private static Reading refusal(String stripped, Dimension wanted) {
+        Matcher matcher = NUMBER_AND_UNIT.matcher(stripped);
+        if (!matcher.matches()) {
+            return wrongNumber(stripped, wanted);
+        }
+        Optional<Unit> unit = Unit.bySymbol(matcher.group(2));
+        return unit.filter(known -> known.dimension() == wanted).isPresent()
+                ? unreadable("must be a finite number with a unit", "The number is too large.")
+                : wrongUnit(matcher.group(2), unit, wanted);
     }
 
     /** The unit of {@code text}, if it is a number with one. */

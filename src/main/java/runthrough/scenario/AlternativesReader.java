@@ -38,19 +38,20 @@ final class AlternativesReader {
         this.settings = List.copyOf(settings);
     }
 
-    AlternativesReading read(ScenarioReading.Accepted written) {
+    AlternativesReading read(ScenarioReading.Accepted written, Optional<String> chosen) {
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(written.request())));
         int unread = 0;
         for (AlternativeKeys.Written one : named(root)) {
             if (problems.isFull()) {
                 unread++;
-            } else {
+            } else if (!chosen.equals(Optional.of(one.name()))) {
                 read(one, written).ifPresent(all::add);
             }
         }
         checkNames();
         String today = root.find(ScenarioKeys.TODAY.name())
                 .map(raw -> raw.shown().strip())
+                .filter(name -> !chosen.equals(Optional.of(name)))
                 .orElse(Alternative.AS_WRITTEN);
         return new AlternativesReading(
                 all, today, problems.errors(), problems.further() + unread > 0, refusals, sorted(warnings));
@@ -74,6 +75,16 @@ final class AlternativesReader {
                     .forEach(problem -> problems.error(named(problem, one)));
         }
         checkNames();
+        return problems.errors();
+    }
+
+    /** What alternatives name that is not there; nothing is read of what they make of the line. */
+    List<Problem> astray() {
+        for (AlternativeKeys.Written one : named(root)) {
+            Problems found = new Problems();
+            ScenarioFile.changed(root, one.settings(), new ArrayList<>(), found);
+            found.errors().forEach(problem -> problems.error(named(problem, one)));
+        }
         return problems.errors();
     }
 
@@ -132,8 +143,8 @@ final class AlternativesReader {
                 one.place(),
                 ScenarioKeys.ALTERNATIVES.name() + "." + one.name(),
                 "",
-                "changes nothing: the scenario as written has these values already, or its practice makes no use"
-                        + " of them",
+                "changes nothing: the scenario " + (settings.isEmpty() ? "as written" : "with what is set for this run")
+                        + " has these values already, or its practice makes no use of them",
                 "Change something, or leave it out."));
     }
 
@@ -153,11 +164,7 @@ final class AlternativesReader {
     }
 
     private ScenarioReading reading(AlternativeKeys.Written one) {
-        List<Setting> own = one.settings();
-        Set<String> changed = own.stream().map(Setting::path).collect(Collectors.toSet());
-        return file.with(Stream.concat(
-                        settings.stream().filter(setting -> !changed.contains(setting.path())), own.stream())
-                .toList());
+        return file.with(file.replacing(one.settings(), settings));
     }
 
     private static boolean isSame(SimulationRequest one, SimulationRequest other) {

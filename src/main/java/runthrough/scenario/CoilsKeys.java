@@ -13,6 +13,7 @@ import runthrough.scenario.grammar.Text;
 import runthrough.scenario.grammar.Values;
 import runthrough.scenario.grammar.Ways;
 import runthrough.scenario.grammar.Ways.Way;
+import runthrough.scenario.part.MixShares;
 import runthrough.scenario.part.MixWeight;
 import runthrough.scenario.source.Raw;
 
@@ -20,8 +21,8 @@ import runthrough.scenario.source.Raw;
 final class CoilsKeys {
 
     static final Key<MixWeight> WEIGHT = Key.required(
-            "weight",
-            "how often this coil comes, as a share of all or relative to the others; where one share alone is changed,"
+            MixShares.WEIGHT,
+            "how often this coil comes, as a share of all or relative to the others; where shares in percent are changed,"
                     + " as with --set, the others keep their proportions and make room",
             new MixWeight.Shape(),
             "30 %");

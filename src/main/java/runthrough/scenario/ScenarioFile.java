@@ -4,9 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -16,7 +14,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
-import runthrough.quantity.Dimension;
 import runthrough.scenario.grammar.Readings;
 import runthrough.scenario.grammar.Route;
 import runthrough.scenario.part.MixShares;
@@ -35,6 +32,8 @@ public final class ScenarioFile {
 
     /** So large a scenario is read (bytes). */
     public static final int LARGEST_FILE = 1_000_000;
+
+    private static final String MIX = ScenarioKeys.COILS.name() + "." + CoilsKeys.MIX.name();
 
     private static final Pattern NAMES_A_TABLE = Pattern.compile("(.*\\.)?(schedule|sheet)");
 
@@ -75,7 +74,8 @@ public final class ScenarioFile {
                         .orElse(raw));
             }
         }
-        return new ScenarioFile(file, changed, unreadable, both, coils);
+        return new ScenarioFile(
+                file, changed.map(raw -> consistent(root.orElseThrow(), raw, settings)), unreadable, both, coils);
     }
 
     /**
@@ -109,7 +109,8 @@ public final class ScenarioFile {
     /**
      * What the file asks with {@code settings} in the place of what it says, applied in order. A setting may name a single
      * value, a whole section, or one that the file does not have; where a thing can be said in several ways, the way that is
-     * set replaces the others. Figures of the line are set after all others.
+     * set replaces the others. Shares of a mix that are not set make room for those that are. Figures of the line are set after all
+     * others.
      */
     public ScenarioReading with(List<Setting> settings) {
         if (root.isEmpty()) {
@@ -120,7 +121,7 @@ public final class ScenarioFile {
                 .filter(figure ->
                         settings.stream().noneMatch(other -> other.path().equals(figure.path())))
                 .collect(Collectors.toCollection(ArrayList::new));
-        Raw changed = changed(root.get(), withRoom(settings), scaled, problems);
+        Raw changed = changed(root.get(), settings, scaled, problems);
         Readings readings = Optional.ofNullable(known.get()).orElseGet(Readings::first);
         ScenarioReader reader = new ScenarioReader(file, coils, readings, new FigureSettings(scaled), problems);
         Optional<SimulationRequest> request = reader.request(changed);
@@ -131,31 +132,45 @@ public final class ScenarioFile {
                         problems.errors(), problems.further(), problems.warnings(), request.isPresent());
     }
 
-    /** {@code settings}, and what they change beside: where one share of a mix is set alone, the others make room for it. */
-    private List<Setting> withRoom(List<Setting> settings) {
-        List<Map.Entry<String, String>> values = settings.stream()
-                .map(setting ->
-                        Map.entry(setting.path(), setting.value() instanceof Raw.Scalar scalar ? scalar.text() : ""))
-                .toList();
-        List<Setting> all = new ArrayList<>(settings);
-        MixShares.beside(values, this::shares)
-                .forEach((path, share) -> all.add(
-                        new Setting(path, new Raw.Scalar(share, settings.get(0).place()))));
-        return all;
+    /** {@code root}, in which the parts at {@code paths} were set: the other shares of a mix make room for those. */
+    static Raw withRoom(Raw root, Stream<String> paths) {
+        Set<Raw> set = paths.filter(path -> path.strip().endsWith("." + MixShares.WEIGHT))
+                .flatMap(path -> Route.find(ScenarioKeys.SCENARIO, root, path).stream())
+                .flatMap(route -> route.part().written().stream())
+                .collect(Collectors.toSet());
+        return set.isEmpty()
+                ? root
+                : Route.find(ScenarioKeys.SCENARIO, root, MIX)
+                        .map(Route::part)
+                        .filter(mix -> mix.written()
+                                .filter(Raw.Sequence.class::isInstance)
+                                .isPresent())
+                        .map(mix -> mix.put()
+                                .apply(MixShares.withRoom(
+                                        (Raw.Sequence) mix.written().orElseThrow(), set)))
+                        .orElse(root);
     }
 
-    /** All shares that the scenario gives (0 to 1), by their paths. */
-    Map<String, Double> shares() {
-        Map<String, Double> shares = new LinkedHashMap<>();
-        inputs().stream()
-                .filter(input ->
-                        input.dimension().filter(Dimension.SHARE::equals).isPresent())
-                .forEach(input -> input.present().ifPresent(share -> shares.put(input.path(), share)));
-        return shares;
+    /** {@code own} settings, and before them those of {@code others} that none of them replaces, in whatever way it names the part. */
+    public List<Setting> replacing(List<Setting> own, List<Setting> others) {
+        Set<String> replaced = own.stream().map(this::usualPath).collect(Collectors.toSet());
+        return Stream.concat(others.stream().filter(other -> !replaced.contains(usualPath(other))), own.stream())
+                .toList();
+    }
+
+    /** Whether the figure at {@code path} was set besides. */
+    public boolean isFigureSet(String path) {
+        return figures.stream().anyMatch(figure -> figure.path().equals(path));
+    }
+
+    private String usualPath(Setting setting) {
+        return root.flatMap(raw -> Route.find(ScenarioKeys.SCENARIO, raw, setting.path()))
+                .map(Route::path)
+                .orElse(setting.path());
     }
 
     /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected. */
-    private static Raw changed(Raw root, List<Setting> settings, List<Setting> figures, Problems problems) {
+    static Raw changed(Raw root, List<Setting> settings, List<Setting> figures, Problems problems) {
         Raw changed = root;
         Set<String> seen = new HashSet<>();
         for (Setting setting : settings) {
@@ -173,16 +188,44 @@ public final class ScenarioFile {
                 changed = route.get().part().put().apply(setting.value());
             }
         }
-        return changed;
+        return consistent(root, changed, settings);
+    }
+
+    /** {@code changed}, which came of {@code settings} in {@code root}, without origins of what is no longer there, and with shares that agree. */
+    private static Raw consistent(Raw root, Raw changed, List<Setting> settings) {
+        Raw agreed = withRoom(changed, settings.stream().map(Setting::path));
+        if (settings.isEmpty() || !(agreed instanceof Raw.Mapping mapping)) {
+            return agreed;
+        }
+        String key = HandoverKeys.ORIGINS.name();
+        return mapping.findMapping(key)
+                .map(origins -> mapping.with(
+                        key,
+                        origins.without(origins.entries().stream()
+                                .map(Raw.Entry::key)
+                                .filter(path -> isThere(root, path) && !isThere(agreed, path))
+                                .collect(Collectors.toSet()))))
+                .orElse(mapping);
+    }
+
+    private static boolean isThere(Raw root, String path) {
+        return Route.find(ScenarioKeys.SCENARIO, root, path).isPresent();
+    }
+
+    /** The same, where none of them is the line as written. */
+    public AlternativesReading alternatives(List<Setting> settings, ScenarioReading.Accepted written) {
+        return alternatives(settings, written, Optional.empty());
     }
 
     /**
      * The alternatives that the file names, each with {@code settings} besides.
      *
      * @param written what the file asks with {@code settings}
+     * @param chosen the alternative that {@code settings} make of the line as written, and that is left out; empty where they do not
      */
-    public AlternativesReading alternatives(List<Setting> settings, ScenarioReading.Accepted written) {
-        return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), settings).read(written);
+    public AlternativesReading alternatives(
+            List<Setting> settings, ScenarioReading.Accepted written, Optional<String> chosen) {
+        return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), settings).read(written, chosen);
     }
 
     /**
@@ -194,6 +237,13 @@ public final class ScenarioFile {
     public List<Problem> problemsOfAlternatives(List<Setting> settings, ScenarioReading.Refused refused) {
         return root.filter(raw -> raw instanceof Raw.Mapping)
                 .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, settings).problems(refused))
+                .orElse(List.of());
+    }
+
+    /** What alternatives name that is not there: so much of what is wrong with them is known at once. */
+    public List<Problem> astrayAlternatives() {
+        return root.filter(raw -> raw instanceof Raw.Mapping)
+                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, List.of()).astray())
                 .orElse(List.of());
     }
 

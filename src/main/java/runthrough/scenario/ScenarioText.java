@@ -3,10 +3,10 @@ package runthrough.scenario;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Line;
@@ -18,7 +18,6 @@ import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.scenario.grammar.Route;
-import runthrough.scenario.part.MixShares;
 import runthrough.scenario.source.ElementName;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
@@ -44,6 +43,8 @@ public record ScenarioText(Path file, String text) {
 
     /** Of a number that was worked out from others. */
     private static final int DIGITS = 8;
+
+    private static final String ORIGINS = HandoverKeys.ORIGINS.name();
 
     private static final Pattern ITEM = Pattern.compile("(.*)\\[(\\d{1,9})]");
 
@@ -97,19 +98,19 @@ public record ScenarioText(Path file, String text) {
         return problems.none() ? new Changed(changed, List.of()) : new Changed(this, problems.errors());
     }
 
-    /**
-     * {@code changes}, and what has to be changed with them: the other shares of a mix in percent, where one alone of them is changed.
-     */
-    public List<Change> withRoom(List<Change> changes) {
-        List<Map.Entry<String, String>> values = changes.stream()
-                .filter(Change.Write.class::isInstance)
-                .map(Change.Write.class::cast)
-                .map(write -> Map.entry(write.path(), write.value()))
-                .toList();
-        List<Change> all = new ArrayList<>(changes);
-        MixShares.beside(values, () -> open().shares())
-                .forEach((path, value) -> all.add(new Change.Write(path, value)));
-        return all;
+    /** The text, in which {@code changes} were made: the other shares of a mix in percent make room for those that were written. */
+    public ScenarioText withRoom(List<Change> changes) {
+        return raw().map(root -> new ScenarioText(
+                        file,
+                        YamlEdit.apply(
+                                text,
+                                root,
+                                ScenarioFile.withRoom(
+                                        root,
+                                        changes.stream()
+                                                .filter(Change.Write.class::isInstance)
+                                                .map(Change::path)))))
+                .orElse(this);
     }
 
     /** What the text says, not yet understood; empty when it is no YAML. */
@@ -157,7 +158,21 @@ public record ScenarioText(Path file, String text) {
                     .map(time -> item.with(item.element().orElseThrow().timed(retime.key(), time.value())))
                     .orElse(item.root());
         }
-        return item.without();
+        return removed(item);
+    }
+
+    /** The scenario without {@code item} and without origins of it; who names those behind it by their numbers still does. */
+    private static Raw removed(Item item) {
+        Raw.Mapping rest = (Raw.Mapping) item.without();
+        Raw.Mapping known = rest.findMapping(ORIGINS)
+                .map(origins -> rest.with(
+                        ORIGINS,
+                        origins.without(origins.entries().stream()
+                                .map(Raw.Entry::key)
+                                .filter(item::isNamedBy)
+                                .collect(Collectors.toSet()))))
+                .orElse(rest);
+        return RenamedPaths.without(item.path(), item.place() + 1, item.name()).in(known);
     }
 
     /**
@@ -189,6 +204,22 @@ public record ScenarioText(Path file, String text) {
         /** The work element that it is; empty where it is none. */
         Optional<WrittenElement> element() {
             return WrittenElement.of(written.items().get(place));
+        }
+
+        /** Whether {@code text} is a path to it, by its name or its number. */
+        boolean isNamedBy(String text) {
+            return names().stream()
+                    .map(name -> path + (name.startsWith("[") ? "" : ".") + name)
+                    .anyMatch(one -> RenamedPaths.leadsTo(one, text.strip()));
+        }
+
+        /** What it alone is called; empty where it has no name, or others have the same. */
+        Optional<String> name() {
+            return names().stream().filter(name -> !name.startsWith("[")).findFirst();
+        }
+
+        private List<String> names() {
+            return list.part().shape().parts(Optional.of(written)).get(place).names();
         }
 
         /** The scenario with {@code other} in its place. */

@@ -3,6 +3,7 @@ package runthrough.scenario;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -29,7 +30,7 @@ import runthrough.scenario.source.Raw;
  */
 record ScheduleColumn(String header, Key<?> key, String unit) {
 
-    private static final Pattern HEADER = Pattern.compile("([^\\[\\]]*?)\\s*(?:\\[([^\\[\\]]*)])?");
+    private static final Pattern HEADER = Pattern.compile("([^\\[\\]()]*?)\\s*(?:[\\[(]([^\\[\\]()]*)[\\])])?");
     /** What planners call some of the keys. */
     private static final Map<String, String> OTHER_NAMES =
             Map.of("id", CoilKeys.NAME.name(), "coil", CoilKeys.NAME.name(), "group", CoilKeys.PRODUCT.name());
@@ -64,7 +65,8 @@ record ScheduleColumn(String header, Key<?> key, String unit) {
         String unit = matcher.matches()
                 ? Optional.ofNullable(matcher.group(2)).orElse("").strip()
                 : "";
-        String wanted = OTHER_NAMES.getOrDefault(name, name);
+        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
+        String wanted = OTHER_NAMES.getOrDefault(plain, plain);
         Optional<Key<?>> key = CoilKeys.COIL.keys().stream()
                 .filter(candidate -> candidate.name().equals(wanted))
                 .findFirst();

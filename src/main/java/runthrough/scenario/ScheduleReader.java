@@ -15,6 +15,7 @@ import runthrough.plant.Coil;
 import runthrough.plant.CoilSource;
 import runthrough.plant.CoilTable;
 import runthrough.quantity.QuantityParser;
+import runthrough.quantity.Reading;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Values;
@@ -224,13 +225,13 @@ final class ScheduleReader {
             }
             String text = column.isText() ? rows.cell(i).strip() : rows.number(i);
             Place place = rows.place(i);
-            if (!column.isText() && QuantityParser.readNumber(text).isEmpty()) {
-                problems.error(
-                        place,
-                        column.header(),
-                        rows.cell(i),
-                        "must be a plain number" + (column.unit().isEmpty() ? "" : ", since the header gives the unit"),
-                        "Write the digits and nothing else, such as 12.5.");
+            if (!column.isText() && !isNumber(text)) {
+                Reading.Unreadable wrong = QuantityParser.oddNumber(text, ScheduleReader::isNumber)
+                        .orElseGet(() -> new Reading.Unreadable(
+                                "must be a plain number"
+                                        + (column.unit().isEmpty() ? "" : ", since the header gives the unit"),
+                                "Write the digits and nothing else, such as 12.5."));
+                problems.error(place, column.header(), rows.cell(i), wrong.rule(), wrong.remedy());
                 isGood = false;
                 continue;
             }
@@ -238,5 +239,9 @@ final class ScheduleReader {
             entries.add(new Raw.Entry(column.key().name(), place, new Raw.Scalar(text + unit, place)));
         }
         return isGood ? Optional.of(new Raw.Mapping(entries, rows.place(0))) : Optional.empty();
+    }
+
+    private static boolean isNumber(String text) {
+        return QuantityParser.readNumber(text).isPresent();
     }
 }

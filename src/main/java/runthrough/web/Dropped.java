@@ -129,7 +129,7 @@ record Dropped(String kind, String name, String text, String says, List<String> 
         Raw.Mapping coils = new Raw.Mapping(List.of(), coil.place())
                 .with("schedule", new Raw.Scalar(schedule, coil.place()))
                 .with("defaults", coil.without(own));
-        RenamedPaths moved = new RenamedPaths(List.of("coil"), "coil", "coils.defaults");
+        RenamedPaths moved = RenamedPaths.moved("coil", "coils.defaults");
         return new Raw.Mapping(
                 root.entries().stream()
                         .map(entry -> switch (entry.key()) {

@@ -44,7 +44,7 @@ record PageDocument(String pdf) {
                         DocumentMaker.of(
                                 result,
                                 draft.handover(),
-                                GivenValues.of(draft.file(), draft.handover(), input -> Optional.empty()),
+                                GivenValues.of(draft.file(), draft.file(), draft.handover()),
                                 comparison,
                                 Optional.of(studies.sensitivity(List.of(), listener))),
                         Paper.usualWith(request.resultsIn()),

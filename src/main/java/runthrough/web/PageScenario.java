@@ -77,7 +77,9 @@ record PageScenario(
                     Optional.of(request.resultsIn()),
                     accepted.handover(),
                     List.of(),
-                    accepted.warnings().stream().map(PageScenario::said).toList());
+                    Stream.concat(accepted.warnings().stream(), file.astrayAlternatives().stream())
+                            .map(PageScenario::said)
+                            .toList());
         }
         ScenarioReading.Refused refused = (ScenarioReading.Refused) reading;
         List<Problem> problems = Stream.concat(
@@ -91,7 +93,7 @@ record PageScenario(
     static ScenarioText.Changed edited(ScenarioText before, List<ScenarioText.Change> changes) {
         ScenarioText.Changed now =
                 new ScenarioText.Changed(before, NamedFiles.of(before).foreign());
-        for (ScenarioText.Change change : before.withRoom(changes)) {
+        for (ScenarioText.Change change : changes) {
             if (now.problems().isEmpty()) {
                 ScenarioText.Changed next = now.text().with(List.of(change));
                 now = next.problems().isEmpty()
@@ -100,7 +102,7 @@ record PageScenario(
                         : next;
             }
         }
-        return now;
+        return now.problems().isEmpty() ? new ScenarioText.Changed(now.text().withRoom(changes), List.of()) : now;
     }
 
     /** A problem or warning with the line of the scenario, or with the name of the table in which it is. */

@@ -55,6 +55,30 @@ class DocumentCommandTest {
                                 + " place. Write them in Latin, Greek or Cyrillic letters.\n");
     }
 
+    /** Its inputs are those that were run, the alternatives those besides it. */
+    @Test
+    void anAlternativeMayBeTheLineOfTheDocument() throws IOException {
+        session.write(
+                "quick.yaml",
+                Session.LINE
+                        + "alternatives: {larger: {accumulator: {strands: 10, stroke: 12 m}}, faster: {coil-change.join[1]: 50 s}}\n"
+                                .replace("coil-change.join[1]", "\"coil-change.join[1]\""));
+
+        Session.Done done =
+                session.run("document", "quick.yaml", "--alternative", "larger", "--set", "coil-change.join[1]=55s");
+
+        assertThat(done.code()).as(done.err()).isZero();
+        String text = Files.readString(folder.resolve("reports/quick-document/document.html"))
+                .replaceAll("<[^>]*>", " ")
+                .replaceAll("[\\s\u00A0]+", " ");
+        assertThat(text)
+                .contains(
+                        "accumulator.stroke 12 m set for this run", "coil-change.join.join strip 55 s set for this run")
+                .contains("process.speed 60 m/min not stated")
+                .contains("faster")
+                .doesNotContain("accumulator.capacity 100 m");
+    }
+
     @Test
     void paperThatThereIsNotIsRefusedBeforeAnythingRuns() {
         Session.Done done = session.run("document", "quick.yaml", "--paper", "a5");

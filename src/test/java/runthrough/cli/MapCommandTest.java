@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
@@ -17,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.cli.terminal.ExitCode;
 
 /** {@code map}: where the target is met, over two numbers; said first, drawn, and taken up again when interrupted. */
@@ -34,6 +37,28 @@ class MapCommandTest {
     }
 
     /** 100 m bear joints of 100 s at 60 m/min, and 100 m/min at joints of 60 s. */
+    /** What is written as an example can be typed as it stands. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"coil.winding-factor=0.9..1.1", "coil.head-crop=-1m..1m", "entry.top-speed=-5m/min..5m/min"})
+    void aRangeThatIsRefusedHasAnExampleThatIsTaken(String range) {
+        session.write(
+                "wound.yaml",
+                Session.LINE.replace(
+                        "length: 1000 m",
+                        "outer-diameter: 1400 mm, inner-diameter: 508 mm, winding-factor: 0.95, head-crop: 0 m"));
+
+        Session.Done refused = session.run("map", "wound.yaml", "--x", range, "--y", "joint-cycle-time");
+        Matcher example = Pattern.compile("such as ([^ ]+)\\.\n").matcher(refused.err());
+
+        assertThat(refused.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(example.find()).as(refused.err()).isTrue();
+        String path = range.substring(0, range.indexOf('='));
+        assertThat(session.run("sensitivity", "wound.yaml", "--no-report", "--range", path + "=" + example.group(1))
+                        .err())
+                .isEmpty();
+    }
+
     @Test
     void withoutOptionsJointCycleTimeIsMappedAgainstProcessSpeed() {
         Session.Done done = session.run("map", "line.yaml", "--no-report", "--points", "300");

@@ -44,7 +44,12 @@ class TimesCommandTest {
 
     /** Nothing of the study is written where its fragment cannot be. */
     @ParameterizedTest
-    @CsvSource({"taken, it is a folder", "report, it is what this command itself reads or writes"})
+    @CsvSource({
+        "taken, it is a folder",
+        "report, it is what this command itself reads or writes",
+        "report/report.html, it is what this command itself reads or writes",
+        "report/times.json, it is what this command itself reads or writes"
+    })
     void aFragmentThatCannotBeWrittenIsRefusedFirst(String fragment, String why) throws IOException {
         Files.createDirectory(folder.resolve("taken"));
 
@@ -52,6 +57,18 @@ class TimesCommandTest {
 
         assertThat(done.err()).contains(fragment + " cannot be written: " + why);
         assertThat(folder.resolve("report")).doesNotExist();
+    }
+
+    /** As by any other program that is given the name of a link. */
+    @Test
+    void aLinkStaysAndWhatItLeadsToIsWritten() throws IOException {
+        Files.createFile(folder.resolve("target.yaml"));
+        Path link = Files.createSymbolicLink(folder.resolve("work.yaml"), Path.of("target.yaml"));
+
+        session.run("times", "sheet.csv", "--no-report", "--fragment", "work.yaml");
+
+        assertThat(link).isSymbolicLink();
+        assertThat(folder.resolve("target.yaml")).content().contains("coil-change");
     }
 
     @Test

@@ -3,9 +3,13 @@ package runthrough.folder;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class HindranceTest {
@@ -33,6 +37,33 @@ class HindranceTest {
         assertThat(Hindrance.toFolder(file.resolve("a"))).hasValue(file + " is a file, and must be a folder");
         assertThat(Hindrance.toFile(Path.of("/dev/null"))).hasValue("it is a device, and must be a file");
         assertThat(Hindrance.toFolder(Path.of("/dev/null/a"))).hasValue("/dev/null is a device, and must be a folder");
+    }
+
+    /** Standard input of a program that was started with a file there: a link by which nothing may be replaced. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void whatAProgramHasOpenIsADevice_alsoWhereItIsAFile() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "a");
+        try (InputStream open = Files.newInputStream(file)) {
+            Path stream;
+            try (Stream<Path> all = Files.list(Path.of("/proc/self/fd"))) {
+                stream = all.filter(one -> isLinkTo(one, file)).findFirst().orElseThrow();
+            }
+
+            assertThat(Files.isRegularFile(stream)).isTrue();
+            assertThat(Hindrance.toFile(stream)).hasValue("it is a device, and must be a file");
+            assertThat(Hindrance.toFile(Files.createSymbolicLink(folder.resolve("link"), stream)))
+                    .hasValue("it is a device, and must be a file");
+            assertThat(open.read()).isEqualTo('a');
+        }
+    }
+
+    private static boolean isLinkTo(Path link, Path file) {
+        try {
+            return Files.readSymbolicLink(link).equals(file.toRealPath());
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     @Test

@@ -68,7 +68,12 @@ class QuantityParserTest {
         assertThat(refusal("1:10", Dimension.TIME))
                 .isEqualTo("the unit is missing. Write 1:10 min if it is minutes and seconds.");
         assertThat(refusal("1:70 min", Dimension.TIME))
-                .startsWith("minutes and seconds are written like 1:30 min, with seconds from 0 to 59.");
+                .startsWith("minutes and seconds are written like 1:30 min, with seconds from 00 to 59. Write it like");
+        assertThat(refusal("-1:10 min", Dimension.TIME))
+                .startsWith("minutes and seconds are written like 1:30 min, with seconds from 00 to 59. Write it like");
+        assertThat(refusal("1:5 min", Dimension.TIME)).endsWith(" Write 1:05 min.");
+        assertThat(refusal("1:30 minutes", Dimension.TIME)).endsWith(" Write 1:30 min.");
+        assertThat(refusal("1:30 h", Dimension.TIME)).isEqualTo("hours and minutes are not read. Write 90 min.");
         assertThat(refusal("1:10 min", Dimension.LENGTH)).startsWith("is minutes and seconds, and not length.");
     }
 

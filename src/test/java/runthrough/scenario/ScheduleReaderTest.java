@@ -130,7 +130,7 @@ class ScheduleReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "=cmd()", "@A1", "1.5 mm", "NaN", "inf", "1.2.3", "0x2", "two", "1/2"})
+    @ValueSource(strings = {"=1+1", "=cmd()", "@A1", "1.5 mm", "NaN", "inf", "1.2.3", "0x2", "two"})
     void whatIsNotAPlainNumberIsRefused(String cell) {
         assertThat(refusal(HEADER + "A1," + cell + ",240,7850,900\n"))
                 .singleElement()
@@ -146,7 +146,8 @@ class ScheduleReaderTest {
         assertThat(refusal(HEADER + "A1,\"1,5\",240,7850,900\n"))
                 .singleElement()
                 .asString()
-                .startsWith("coils.csv:2:4 thickness [mm] = 1,5; must be a plain number");
+                .isEqualTo(
+                        "coils.csv:2:4 thickness [mm] = 1,5; a number has a decimal point and no commas. Write 1.5.");
     }
 
     @ParameterizedTest
@@ -214,7 +215,8 @@ class ScheduleReaderTest {
         thickness     | the unit is missing; allowed are um, mm,
         thickness []  | the unit is missing; allowed are um, mm,
         thickness [kg]| [kg] is not a unit of length; allowed are um, mm,
-        thickness (mm)| is not a known column
+        thickness (kg)| [kg] is not a unit of length; allowed are um, mm,
+        thickness ((mm| is not a known column
         winding-factor [mm] | this column has no unit. Write it as winding-factor.
         ""            | the column has no name. Allowed columns are: id,
         """)
@@ -224,6 +226,35 @@ class ScheduleReaderTest {
                 .asString()
                 .startsWith("coils.csv:1:57")
                 .contains(message);
+    }
+
+    @Test
+    void aHeaderMayHaveCapitalsBlanksAndRoundBrackets() {
+        assertThat(coils(
+                        "ID,Thickness (mm),Width [mm],density [kg/m3],Mass [lb],Inner_Diameter [mm]\nA1,2,240,7850,2000,508\n",
+                        ""))
+                .isEqualTo(coils(
+                        "id,thickness [mm],width [mm],density [kg/m3],mass [lb],inner-diameter [mm]\nA1,2,240,7850,2000,508\n",
+                        ""));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        1 240   | a number has no blanks between its digits. Write 1240.
+        1,240   | a number has a decimal point and no commas. Write 1240 if the comma groups thousands, 1.240 if it is a decimal comma.
+        1/4     | fractions are not read. Write it as a decimal number, such as 0.25.
+        230-240 | is a range, and not one number. Write one number.
+        2:40    | is minutes and seconds, and not a number without a unit. Write one number.
+        0xF0    | must be a plain number, since the header gives the unit. Write the digits and nothing else, such as 12.5.
+        240 mm  | must be a plain number, since the header gives the unit. Write the digits and nothing else, such as 12.5.
+        """)
+    void aWidthThatIsNoNumberSaysWhy(String width, String message) {
+        String cell = '"' + width + '"';
+        assertThat(refusal(HEADER + "A1,2," + cell + ",7850,900\n"))
+                .singleElement()
+                .asString()
+                .startsWith("coils.csv:2:6 width [mm] = " + width + "; ")
+                .endsWith(message);
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import runthrough.folder.Hindrance;
 import runthrough.report.write.Staging;
 
@@ -40,11 +41,23 @@ public record WholeFile(Path named, String option) {
         Hindrance.toFile(whole(named, environment)).ifPresent(hindrance -> {
             throw refused(hindrance);
         });
+        if (!isWritable(whole(named, environment).getParent())) {
+            throw refused("no permission");
+        }
         return this;
     }
 
     private static Path whole(Path path, Environment environment) {
         return environment.path(path).toAbsolutePath().normalize();
+    }
+
+    /** Whether something can be put into {@code folder}, or into the nearest above that is there. */
+    private static boolean isWritable(@Nullable Path folder) {
+        Path there = folder;
+        while (there != null && !Files.exists(there)) {
+            there = there.getParent();
+        }
+        return there == null || Files.isWritable(there);
     }
 
     private static boolean isSame(Path one, Path other) {
@@ -73,7 +86,7 @@ public record WholeFile(Path named, String option) {
             throw refused(hindrance);
         });
         try {
-            write(text, target);
+            write(text, Files.isSymbolicLink(target) ? target.toRealPath() : target);
         } catch (IOException e) {
             throw refused(Hindrance.words(e));
         }

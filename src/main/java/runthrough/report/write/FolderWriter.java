@@ -8,12 +8,14 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import runthrough.folder.Hindrance;
 import runthrough.report.Answer;
 
@@ -27,6 +29,8 @@ import runthrough.report.Answer;
 public final class FolderWriter implements Outlet, AutoCloseable {
     /** The report for people. */
     public static final String HTML = "report.html";
+
+    private static final String JSON = ".json";
 
     private final Path folder;
     private final Staging staging;
@@ -93,13 +97,24 @@ public final class FolderWriter implements Outlet, AutoCloseable {
         return complete(Beside.begin(made).result());
     }
 
+    /** Where {@link #complete(Answer)} puts the files of {@code answer}. */
+    public List<Path> places(Answer answer) {
+        return Stream.of(
+                        answer.body().files().keySet().stream(),
+                        answer.tables().stream().flatMap(table -> table.file().stream()),
+                        Stream.of(HTML, answer.study() + JSON))
+                .flatMap(files -> files)
+                .map(folder::resolve)
+                .toList();
+    }
+
     private static Map<String, String> texts(Answer answer) {
         // Beside the pages, of which the pictures take long.
         Beside<String> json = Beside.begin(() -> JsonWriter.render(answer));
         Map<String, String> files = new TreeMap<>(answer.body().files());
         answer.tables().forEach(table -> table.file().ifPresent(name -> files.put(name, CsvWriter.render(table))));
         files.put(HTML, HtmlWriter.render(answer));
-        files.put(answer.study() + ".json", json.result());
+        files.put(answer.study() + JSON, json.result());
         return files;
     }
 

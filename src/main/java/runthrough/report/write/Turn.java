@@ -47,10 +47,17 @@ final class Turn implements AutoCloseable {
                     StandardOpenOption.WRITE,
                     // What a link leads to is somebody's file, and would be written to.
                     LinkOption.NOFOLLOW_LINKS);
-            if (isOurs(channel, file, number)) {
+            boolean isOurs = false;
+            try {
+                isOurs = isOurs(channel, file, number);
+            } finally {
+                if (!isOurs) {
+                    channel.close();
+                }
+            }
+            if (isOurs) {
                 return new Turn(file, channel);
             }
-            channel.close();
             pause();
         }
         throw new FileSystemException(file.toString(), null, "another run has been putting its report there for long");
@@ -60,8 +67,10 @@ final class Turn implements AutoCloseable {
      * Whether we have locked the file of that name: the one that we opened may have been removed by its run meanwhile. Its size says
      * so, for it has as many bytes as the number of the run whose turn it is. Were it opened once more to be read, closing it would let
      * go of our lock, on the systems that follow POSIX.
+     *
+     * @throws IOException when the disk takes not even that
      */
-    private static boolean isOurs(FileChannel channel, Path file, int number) {
+    private static boolean isOurs(FileChannel channel, Path file, int number) throws IOException {
         try {
             if (channel.tryLock(PLACE_OF_LOCK, 1, false) == null) {
                 return false;
@@ -73,11 +82,11 @@ final class Turn implements AutoCloseable {
             // A disk that knows no locks: everybody has a turn, but for who is being given up.
             return !Thread.currentThread().isInterrupted();
         }
+        channel.truncate(0).write(ByteBuffer.allocate(number));
         try {
-            channel.truncate(0).write(ByteBuffer.allocate(number));
             return Files.size(file) == number;
         } catch (IOException e) {
-            // Removed just now; or the disk has failed, which the next try will show.
+            // Removed just now.
             return false;
         }
     }

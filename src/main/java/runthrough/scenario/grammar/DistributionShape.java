@@ -23,7 +23,11 @@ public record DistributionShape(Dimension dimension, Range range) implements Sha
         }
         if (!(raw instanceof Raw.Mapping)) {
             if (raw instanceof Raw.Sequence list && !list.items().isEmpty()) {
-                context.error(raw, "must be " + allowed(), "Say what the values are: " + kindOf(list));
+                int before = context.problems().count();
+                list.items().forEach(item -> new Amount(dimension, range).read(item, context));
+                if (context.problems().count() == before) {
+                    context.error(raw, "must be " + allowed(), "Say what the values are: " + kindOf(list));
+                }
             } else {
                 context.wrongShape(raw, allowed());
             }

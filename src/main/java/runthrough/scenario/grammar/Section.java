@@ -341,7 +341,9 @@ public record Section(String name, String meaning, List<Key<?>> keys, List<Ways>
     @Override
     public Part item(Raw raw) {
         List<String> called = raw instanceof Raw.Mapping mapping && key(NAME) != null
-                ? mapping.find(NAME).stream().map(Raw::shown).toList()
+                ? mapping.find(NAME).stream()
+                        .map(name -> Text.inOneLine(name.shown()))
+                        .toList()
                 : List.of();
         return new Part(called, "", this, Optional.of(raw), UnaryOperator.identity());
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import runthrough.quantity.QuantityParser;
+import runthrough.quantity.Reading.Unreadable;
 
 /**
  * The time of an event: seconds, hours and minutes as a clock shows them, or a date with a time. All rows of a log use the same
@@ -17,6 +18,7 @@ import runthrough.quantity.QuantityParser;
 final class EventTime {
     private static final Pattern CLOCK = Pattern.compile("([0-9]{1,4}):([0-5]?[0-9])(?::([0-5]?[0-9](?:\\.[0-9]+)?))?");
     private static final double DAY = 86_400;
+    private static final String MEND = "Mend the row, or put it where it belongs.";
 
     private @org.jspecify.annotations.Nullable Form form;
     private double days;
@@ -36,7 +38,7 @@ final class EventTime {
     }
 
     /** A time (s), or what is wrong with it. */
-    record Read(double seconds, String rule) {}
+    record Read(double seconds, Optional<Unreadable> wrong) {}
 
     /** Reads the time of the next row. */
     Read read(String text) {
@@ -53,8 +55,7 @@ final class EventTime {
         }
         return date(text)
                 .map(date -> as(Form.DATE, date))
-                .orElse(new Read(
-                        Double.NaN, "is not a time; write seconds, h:mm:ss or a date like 2026-03-01T06:13:05"));
+                .orElseGet(() -> new Read(Double.NaN, Optional.of(unreadable(text))));
     }
 
     private Read as(Form found, double value) {
@@ -62,7 +63,7 @@ final class EventTime {
             form = found;
         }
         if (form != found) {
-            return new Read(Double.NaN, "is written as " + found.words + ", the rows before as " + form.words);
+            return outOfPlace("is written as " + found.words + ", the rows before as " + form.words);
         }
         double time = value + days;
         if (form == Form.CLOCK && time < before - DAY / 2) {
@@ -70,10 +71,21 @@ final class EventTime {
             time += DAY;
         }
         if (time < before) {
-            return new Read(Double.NaN, "is earlier than the row before");
+            return outOfPlace("is earlier than the row before");
         }
         before = time;
-        return new Read(time, "");
+        return new Read(time, Optional.empty());
+    }
+
+    private static Read outOfPlace(String rule) {
+        return new Read(Double.NaN, Optional.of(new Unreadable(rule, MEND)));
+    }
+
+    private static Unreadable unreadable(String text) {
+        return QuantityParser.oddNumber(
+                        text, number -> QuantityParser.readNumber(number).isPresent())
+                .orElseGet(() -> new Unreadable(
+                        "is not a time; write seconds, h:mm:ss or a date like 2026-03-01T06:13:05", MEND));
     }
 
     private static Optional<Double> date(String text) {

@@ -122,12 +122,10 @@ public final class LineLogReader {
     private void row() {
         String written = cell(TIME);
         EventTime.Read time = times.read(number(written));
-        if (!time.rule().isEmpty()) {
-            problems.error(place(TIME), TIME, written, time.rule(), "Mend the row, or put it where it belongs.");
-        }
+        time.wrong().ifPresent(wrong -> problems.error(place(TIME), TIME, written, wrong.rule(), wrong.remedy()));
         Optional<What> what = what();
         Optional<String> reason = reason();
-        if (what.isPresent() && reason.isPresent() && time.rule().isEmpty()) {
+        if (what.isPresent() && reason.isPresent() && time.wrong().isEmpty()) {
             take(what.get(), time.seconds(), reason.get());
         }
     }

@@ -3,20 +3,20 @@ package runthrough.scenario.part;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.Quantity;
 import runthrough.quantity.QuantityParser;
+import runthrough.scenario.source.Raw;
 
-/** The shares of a mix, in percent, one of which is changed: the others keep their proportions and make room for it. */
+/** The shares of a mix in percent, some of which are set: the others keep their proportions and make room for them. */
 public final class MixShares {
-    /** Of a coil by its name, or by its number in the mix. */
-    private static final Pattern WEIGHT = Pattern.compile("coils(?:\\.mix)?(?:\\[(\\d{1,9})]|\\..+)\\.weight");
+    /** The key of a share. */
+    public static final String WEIGHT = "weight";
 
     private static final BigDecimal ALL = BigDecimal.valueOf(100);
 
@@ -26,71 +26,80 @@ public final class MixShares {
     private MixShares() {}
 
     /**
-     * What has to be written beside {@code changes}, by path: nothing, unless one alone of them is of a share of a mix.
+     * {@code mix} with shares that add up to 100 %; unchanged where they do, where they are not all in percent, or where nothing is left
+     * for those that are not set.
      *
-     * @param changes values by their paths
-     * @param shares all shares of the scenario (0 to 1) by their paths
+     * @param set the shares that stay as they are
      */
-    public static Map<String, String> beside(
-            List<Map.Entry<String, String>> changes, Supplier<Map<String, Double>> shares) {
-        List<Map.Entry<String, String>> weights =
-                changes.stream().filter(change -> isWeight(change.getKey())).toList();
-        return weights.size() == 1
-                ? beside(weights.get(0).getKey(), weights.get(0).getValue(), shares.get())
-                : Map.of();
-    }
-
-    private static boolean isWeight(String path) {
-        return WEIGHT.matcher(path).matches();
-    }
-
-    private static Map<String, String> beside(String path, String value, Map<String, Double> shares) {
-        if (!(QuantityParser.read(value, Dimension.SHARE) instanceof Quantity share) || share.si() <= 0) {
-            return Map.of();
+    public static Raw.Sequence withRoom(Raw.Sequence mix, Set<Raw> set) {
+        List<Raw.Mapping> coils = mix.items().stream()
+                .filter(Raw.Mapping.class::isInstance)
+                .map(Raw.Mapping.class::cast)
+                .toList();
+        List<BigDecimal> shares =
+                coils.stream().flatMap(coil -> share(coil).stream()).toList();
+        List<Integer> others = IntStream.range(0, coils.size())
+                .filter(i -> coils.get(i).find(WEIGHT).filter(set::contains).isEmpty())
+                .boxed()
+                .toList();
+        boolean isOfShares = shares.size() == mix.items().size();
+        if (!isOfShares
+                || others.isEmpty()
+                || others.size() == coils.size()
+                || sum(shares).compareTo(ALL) == 0) {
+            return mix;
         }
-        Map<String, Double> others = new LinkedHashMap<>(shares);
-        others.keySet().removeIf(other -> !isWeight(other));
-        boolean isOfMix =
-                others.remove(path) != null || others.remove(byNumber(path, List.copyOf(others.keySet()))) != null;
-        return isOfMix ? filled(ALL.subtract(BigDecimal.valueOf(share.value())), others) : Map.of();
+        List<BigDecimal> before = others.stream().map(shares::get).toList();
+        BigDecimal rest = ALL.subtract(sum(shares)).add(sum(before));
+        Raw.Sequence changed = mix;
+        List<BigDecimal> after = filled(rest, before);
+        for (int i = 0; i < after.size(); i++) {
+            changed = changed.with(others.get(i), with(coils.get(others.get(i)), after.get(i)));
+        }
+        return changed;
     }
 
-    private static String byNumber(String path, List<String> weights) {
-        Matcher weight = WEIGHT.matcher(path);
-        int number = weight.matches() && weight.group(1) != null ? Integer.parseInt(weight.group(1)) : 0;
-        return number >= 1 && number <= weights.size() ? weights.get(number - 1) : "";
+    /** In percent; empty where the weight of {@code coil} is no share, or none that a coil can have. */
+    private static Optional<BigDecimal> share(Raw.Mapping coil) {
+        return coil.find(WEIGHT)
+                .filter(Raw.Scalar.class::isInstance)
+                .map(raw -> QuantityParser.read(((Raw.Scalar) raw).text(), Dimension.SHARE))
+                .filter(Quantity.class::isInstance)
+                .map(read -> BigDecimal.valueOf(((Quantity) read).value()))
+                .filter(share -> share.signum() > 0);
     }
 
-    /** {@code others} made as large as {@code rest} (%) together; nothing where that is too little. */
-    private static Map<String, String> filled(BigDecimal rest, Map<String, Double> others) {
+    private static BigDecimal sum(List<BigDecimal> shares) {
+        return shares.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** {@code shares} made as large as {@code rest} (%) together; none where that is too little. */
+    private static List<BigDecimal> filled(BigDecimal rest, List<BigDecimal> shares) {
         return PLACES.stream()
-                .map(places -> filled(rest, others, places))
-                .filter(filled -> filled.values().stream().allMatch(own -> own.signum() > 0))
+                .map(places -> filled(rest, shares, places))
+                .filter(filled -> filled.stream().allMatch(own -> own.signum() > 0))
                 .findFirst()
-                .map(MixShares::written)
-                .orElse(Map.of());
+                .orElse(List.of());
     }
 
     /** To the last digit: the last of them takes what rounding left. */
-    private static Map<String, BigDecimal> filled(BigDecimal rest, Map<String, Double> others, int places) {
-        double sum = others.values().stream().mapToDouble(Double::doubleValue).sum();
-        Map<String, BigDecimal> filled = new LinkedHashMap<>();
+    private static List<BigDecimal> filled(BigDecimal rest, List<BigDecimal> shares, int places) {
+        BigDecimal sum = sum(shares);
+        List<BigDecimal> filled = new ArrayList<>();
         BigDecimal left = rest;
-        for (Map.Entry<String, Double> other : others.entrySet()) {
-            BigDecimal own = filled.size() == others.size() - 1
-                    ? left
-                    : rest.multiply(BigDecimal.valueOf(other.getValue() / sum), MathContext.DECIMAL64)
-                            .setScale(places, RoundingMode.HALF_EVEN);
+        for (BigDecimal share : shares.subList(0, shares.size() - 1)) {
+            BigDecimal own =
+                    rest.multiply(share).divide(sum, MathContext.DECIMAL64).setScale(places, RoundingMode.HALF_EVEN);
             left = left.subtract(own);
-            filled.put(other.getKey(), own);
+            filled.add(own);
         }
+        filled.add(left);
         return filled;
     }
 
-    private static Map<String, String> written(Map<String, BigDecimal> shares) {
-        Map<String, String> written = new LinkedHashMap<>();
-        shares.forEach(
-                (path, share) -> written.put(path, share.stripTrailingZeros().toPlainString() + " %"));
-        return written;
+    private static Raw.Mapping with(Raw.Mapping coil, BigDecimal share) {
+        String text = share.stripTrailingZeros().toPlainString() + " %";
+        return coil.with(
+                WEIGHT, new Raw.Scalar(text, coil.find(WEIGHT).map(Raw::place).orElseGet(coil::place)));
     }
 }

@@ -12,7 +12,7 @@ import runthrough.quantity.Unit;
 
 /**
  * Reads the cells of a time-study sheet: {@code 83}, {@code 83 s}, {@code 1.38 min}, {@code 1 min 23 s}, {@code 1:23},
- * {@code 0:01:23.5}, or nothing, or a dash, where there was nothing to time.
+ * {@code 1:23 min}, {@code 0:01:23.5}, or nothing, or a dash, where there was nothing to time.
  *
  * @param decimalComma whether numbers of this file have decimal commas instead of decimal points
  */
@@ -26,7 +26,7 @@ record TimeText(boolean decimalComma) {
 
     private static final Pattern GAP = Pattern.compile("[-\u2010-\u2015]?");
     private static final Pattern NEGATIVE = Pattern.compile("[-\u2212].*[0-9].*");
-    private static final Pattern MINUTES = Pattern.compile("([0-9]+):([0-9]{1,2}(?:\\.[0-9]+)?)");
+    private static final Pattern MINUTES = Pattern.compile("([0-9]+):([0-9]{1,2}(?:\\.[0-9]+)?)( ?min)?");
     private static final Pattern HOURS = Pattern.compile("([0-9]+):([0-9]{1,2}):([0-9]{1,2}(?:\\.[0-9]+)?)");
     private static final Pattern WORDS = Pattern.compile("([0-9]+) ?(?:min|m) ?([0-9]+(?:\\.[0-9]+)?) ?s");
     private static final String FORMS = "must be a time, such as 83, 83 s, 1:23, 0:01:23.5 or 1.38 min, or blank";
@@ -108,7 +108,7 @@ record TimeText(boolean decimalComma) {
         if (!minutes.matches()) {
             return new Unreadable(FORMS, CHECK);
         }
-        if (unit == Unit.HOUR) {
+        if (unit == Unit.HOUR && minutes.group(3) == null) {
             return new Unreadable(
                     "might be hours and minutes or minutes and seconds in a column of hours",
                     "Write hours, minutes and seconds, such as 0:" + text + ".");

@@ -1,8 +1,6 @@
 package runthrough.web.study;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 import runthrough.plant.handover.Handover;
 import runthrough.report.document.GivenValue;
 import runthrough.scenario.Input;
@@ -13,26 +11,34 @@ public final class GivenValues {
     private GivenValues() {}
 
     /**
-     * The numbers of {@code file}.
+     * The numbers of {@code run}, but for its figures, unless they were set.
      *
+     * @param file as it is written
+     * @param run the same, as it is run
      * @param handover what the file says for its document
-     * @param set what an input was set to for this run, as a file would have it; empty where it was not
      */
-    public static List<GivenValue> of(ScenarioFile file, Handover handover, Function<Input, Optional<String>> set) {
-        return file.inputs().stream()
-                .filter(input -> input.origin() != Input.Origin.FIGURE)
-                .map(input -> of(input, handover, set.apply(input)))
+    public static List<GivenValue> of(ScenarioFile file, ScenarioFile run, Handover handover) {
+        List<Input> written = file.inputs();
+        return run.inputs().stream()
+                .filter(input -> input.origin() != Input.Origin.FIGURE || run.isFigureSet(input.path()))
+                .map(input -> of(input, handover, written.stream().noneMatch(before -> isSame(before, input))))
                 .toList();
     }
 
-    private static GivenValue of(Input input, Handover handover, Optional<String> set) {
-        String from = set.isPresent()
+    private static boolean isSame(Input one, Input other) {
+        return one.path().equals(other.path()) && one.present().equals(other.present());
+    }
+
+    private static GivenValue of(Input input, Handover handover, boolean isSet) {
+        String from = isSet
                 ? "set for this run"
                 : handover.originOf(input.path())
                         .orElse(
                                 input.origin() == Input.Origin.DEFAULT
                                         ? "not given: the program's default"
                                         : "not stated");
-        return new GivenValue(input.path(), set.orElse(input.text()), from);
+        String text =
+                isSet ? input.setTo(input.present().orElseThrow(), "").value().shown() : input.text();
+        return new GivenValue(input.path(), text, from);
     }
 }
