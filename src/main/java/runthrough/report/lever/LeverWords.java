@@ -195,7 +195,11 @@ public record LeverWords(UnitSystem system) {
         }
         double one = low.getAsDouble();
         double other = high.getAsDouble();
-        boolean turned = answer.lever().what() == Lever.What.JOINT_CYCLE_TIME && other <= 0;
+        boolean isJoint = answer.lever().what() == Lever.What.JOINT_CYCLE_TIME;
+        if (isJoint && one < 0 && other > 0) {
+            return " (" + name + shown(answer.lever(), one) + " off to " + shown(answer.lever(), other) + " more)";
+        }
+        boolean turned = isJoint && other <= 0;
         return " (" + name + range(answer.lever(), turned ? other : one, turned ? one : other) + ")";
     }
 
