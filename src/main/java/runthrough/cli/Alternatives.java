@@ -50,7 +50,7 @@ record Alternatives(List<Alternative> all, List<Comparison.NotRun> notRun, Strin
         if (!(asked.file().with(asked.settings()) instanceof ScenarioReading.Accepted written)) {
             throw new IllegalStateException("the scenario was accepted before");
         }
-        AlternativesReading reading = asked.file().alternatives(asked.settings(), written, overrides.alternative());
+        AlternativesReading reading = asked.file().alternatives(asked.settings(), written);
         List<AlternativesReading.Refused> refused = withoutRefused ? reading.leftOut() : List.of();
         List<String> errors = new ArrayList<>(Scenario.texts(withoutRefused ? reading.hindering() : reading.problems())
                 .toList());

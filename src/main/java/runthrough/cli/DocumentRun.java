@@ -17,10 +17,10 @@ import runthrough.study.lever.LeverStudy;
 import runthrough.study.lever.WorthStudy;
 
 /**
- * What is run for a document: the line as written, and its alternatives.
+ * What is run for a document: the line as asked for, and the alternatives of the scenario.
  *
- * @param asked the line as written
- * @param alternatives all of them
+ * @param asked the line as written, or the alternative that the document is of
+ * @param alternatives all of them, with the line as written
  */
 record DocumentRun(Scenario asked, Alternatives alternatives) {
 
@@ -30,7 +30,7 @@ record DocumentRun(Scenario asked, Alternatives alternatives) {
      * @throws BadInputException when an alternative cannot be run, or its price cannot stand
      */
     static DocumentRun of(Scenario asked, RunOverrides overrides) {
-        return new DocumentRun(asked, Alternatives.of(asked, overrides));
+        return new DocumentRun(asked, Alternatives.of(asked.asWritten(overrides), overrides));
     }
 
     /** Runs it; {@code date} as the user wants it printed, the scenario's by default. */

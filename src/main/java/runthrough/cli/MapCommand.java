@@ -35,6 +35,9 @@ import runthrough.study.map.MapVariants.Variant;
         })
 final class MapCommand extends StudyCommand {
     /** A map is a little wider than it is high. */
+    /** Where both numbers are set, at once. */
+    private static final String MAP = "map";
+
     private static final double ASPECT = 1.25;
 
     private static final long USUAL_POINTS = 2000;
@@ -102,7 +105,7 @@ final class MapCommand extends StudyCommand {
     private static MapVariants variants(Scenario asked, AxisOption.Side across, AxisOption.Side up) {
         return (x, y) -> {
             List<Setting> both =
-                    List.of(across.input().setTo(x, "--x"), up.input().setTo(y, "--y"));
+                    List.of(across.input().setTo(x, MAP), up.input().setTo(y, MAP));
             ScenarioReading reading = asked.file().with(asked.file().replacing(both, asked.settings()));
             return reading instanceof ScenarioReading.Accepted accepted
                     ? new Variant.Possible(accepted.request().line())

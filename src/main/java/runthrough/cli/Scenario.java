@@ -50,6 +50,9 @@ record Scenario(
         Handover handover,
         String fingerprint) {
 
+    /** Letters of a value that are shown beside what it is instead of. */
+    private static final int LONGEST = 120;
+
     Scenario {
         settings = List.copyOf(settings);
         warnings = List.copyOf(warnings);
@@ -215,11 +218,11 @@ record Scenario(
         boolean isSame = number(setting)
                         .filter(number -> number.isPresent(setting.value()))
                         .isPresent()
-                || before.filter(setting.value().shown()::equals).isPresent();
+                || before.filter(setting.value().text()::equals).isPresent();
         return isSame
                 ? Optional.empty()
-                : Optional.of(setting.path() + " = " + written(setting)
-                        + before.map(text -> " instead of " + text).orElse(""));
+                : Optional.of(setting.path() + " = " + shortened(written(setting))
+                        + before.map(text -> " instead of " + shortened(text)).orElse(""));
     }
 
     private Optional<Input> number(Setting setting) {
@@ -230,7 +233,11 @@ record Scenario(
     private String written(Setting setting) {
         return number(setting)
                 .flatMap(number -> number.numeric().written(setting.value()))
-                .orElse(setting.value().shown());
+                .orElse(setting.value().text());
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + " ...";
     }
 
     /** Every number of the line, as it is run, with where it came from as far as that was said. */
@@ -253,6 +260,32 @@ record Scenario(
     /** How a warning differs from a problem. */
     static String asWarning(String text) {
         return "warning: " + text;
+    }
+
+    /**
+     * The same without the alternative that {@code overrides} names: with what else they say.
+     *
+     * @throws BadInputException when that cannot be run
+     */
+    Scenario asWritten(RunOverrides overrides) {
+        Optional<List<Setting>> chosen = overrides.alternative().flatMap(file::alternative);
+        if (chosen.isEmpty()) {
+            return this;
+        }
+        List<Setting> rest = settings.stream()
+                .filter(setting -> !chosen.get().contains(setting))
+                .toList();
+        if (!(file.with(rest) instanceof ScenarioReading.Accepted accepted)) {
+            throw new BadInputException(refusal(file, rest, file.with(rest)));
+        }
+        return new Scenario(
+                        file,
+                        rest,
+                        accepted.request(),
+                        texts(accepted.warnings(), rest).toList(),
+                        accepted.handover(),
+                        fingerprint)
+                .with(overrides);
     }
 
     /**

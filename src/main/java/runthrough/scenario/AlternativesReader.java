@@ -38,20 +38,19 @@ final class AlternativesReader {
         this.settings = List.copyOf(settings);
     }
 
-    AlternativesReading read(ScenarioReading.Accepted written, Optional<String> chosen) {
+    AlternativesReading read(ScenarioReading.Accepted written) {
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(written.request())));
         int unread = 0;
         for (AlternativeKeys.Written one : named(root)) {
             if (problems.isFull()) {
                 unread++;
-            } else if (!chosen.equals(Optional.of(one.name()))) {
+            } else {
                 read(one, written).ifPresent(all::add);
             }
         }
         checkNames();
         String today = root.find(ScenarioKeys.TODAY.name())
                 .map(raw -> raw.shown().strip())
-                .filter(name -> !chosen.equals(Optional.of(name)))
                 .orElse(Alternative.AS_WRITTEN);
         return new AlternativesReading(
                 all, today, problems.errors(), problems.further() + unread > 0, refusals, sorted(warnings));

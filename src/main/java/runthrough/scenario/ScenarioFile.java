@@ -3,8 +3,11 @@ package runthrough.scenario;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -109,8 +112,8 @@ public final class ScenarioFile {
     /**
      * What the file asks with {@code settings} in the place of what it says, applied in order. A setting may name a single
      * value, a whole section, or one that the file does not have; where a thing can be said in several ways, the way that is
-     * set replaces the others. Shares of a mix that are not set make room for those that are. Figures of the line are set after all
-     * others.
+     * set replaces the others. Shares of a mix that are not set make room for those that are, and where that is not enough those that were
+     * set before, in another place. Figures of the line are set after all others.
      */
     public ScenarioReading with(List<Setting> settings) {
         if (root.isEmpty()) {
@@ -132,12 +135,20 @@ public final class ScenarioFile {
                         problems.errors(), problems.further(), problems.warnings(), request.isPresent());
     }
 
-    /** {@code root}, in which the parts at {@code paths} were set: the other shares of a mix make room for those. */
-    static Raw withRoom(Raw root, Stream<String> paths) {
-        Set<Raw> set = paths.filter(path -> path.strip().endsWith("." + MixShares.WEIGHT))
-                .flatMap(path -> Route.find(ScenarioKeys.SCENARIO, root, path).stream())
-                .flatMap(route -> route.part().written().stream())
-                .collect(Collectors.toSet());
+    /**
+     * {@code root}, in which the parts at {@code paths} were set: the other shares of a mix make room for those.
+     *
+     * @param paths those that were set at once together, the last ones last
+     */
+    static Raw withRoom(Raw root, Collection<List<String>> paths) {
+        List<Set<Raw>> set = paths.stream()
+                .map(group -> group.stream()
+                        .filter(path -> path.strip().endsWith("." + MixShares.WEIGHT))
+                        .flatMap(path -> Route.find(ScenarioKeys.SCENARIO, root, path).stream())
+                        .flatMap(route -> route.part().written().stream())
+                        .collect(Collectors.toSet()))
+                .filter(group -> !group.isEmpty())
+                .toList();
         return set.isEmpty()
                 ? root
                 : Route.find(ScenarioKeys.SCENARIO, root, MIX)
@@ -153,8 +164,11 @@ public final class ScenarioFile {
 
     /** {@code own} settings, and before them those of {@code others} that none of them replaces, in whatever way it names the part. */
     public List<Setting> replacing(List<Setting> own, List<Setting> others) {
-        Set<String> replaced = own.stream().map(this::usualPath).collect(Collectors.toSet());
-        return Stream.concat(others.stream().filter(other -> !replaced.contains(usualPath(other))), own.stream())
+        Optional<Raw> changed = root.map(raw -> changed(raw, others, new ArrayList<>(), new Problems()));
+        Set<String> replaced =
+                own.stream().map(setting -> usualPath(setting, changed)).collect(Collectors.toSet());
+        return Stream.concat(
+                        others.stream().filter(other -> !replaced.contains(usualPath(other, changed))), own.stream())
                 .toList();
     }
 
@@ -163,7 +177,7 @@ public final class ScenarioFile {
         return figures.stream().anyMatch(figure -> figure.path().equals(path));
     }
 
-    private String usualPath(Setting setting) {
+    private static String usualPath(Setting setting, Optional<Raw> root) {
         return root.flatMap(raw -> Route.find(ScenarioKeys.SCENARIO, raw, setting.path()))
                 .map(Route::path)
                 .orElse(setting.path());
@@ -193,7 +207,12 @@ public final class ScenarioFile {
 
     /** {@code changed}, which came of {@code settings} in {@code root}, without origins of what is no longer there, and with shares that agree. */
     private static Raw consistent(Raw root, Raw changed, List<Setting> settings) {
-        Raw agreed = withRoom(changed, settings.stream().map(Setting::path));
+        Map<String, List<String>> paths = settings.stream()
+                .collect(Collectors.groupingBy(
+                        setting -> setting.place().file(),
+                        LinkedHashMap::new,
+                        Collectors.mapping(Setting::path, Collectors.toList())));
+        Raw agreed = withRoom(changed, paths.values());
         if (settings.isEmpty() || !(agreed instanceof Raw.Mapping mapping)) {
             return agreed;
         }
@@ -212,20 +231,13 @@ public final class ScenarioFile {
         return Route.find(ScenarioKeys.SCENARIO, root, path).isPresent();
     }
 
-    /** The same, where none of them is the line as written. */
-    public AlternativesReading alternatives(List<Setting> settings, ScenarioReading.Accepted written) {
-        return alternatives(settings, written, Optional.empty());
-    }
-
     /**
      * The alternatives that the file names, each with {@code settings} besides.
      *
      * @param written what the file asks with {@code settings}
-     * @param chosen the alternative that {@code settings} make of the line as written, and that is left out; empty where they do not
      */
-    public AlternativesReading alternatives(
-            List<Setting> settings, ScenarioReading.Accepted written, Optional<String> chosen) {
-        return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), settings).read(written, chosen);
+    public AlternativesReading alternatives(List<Setting> settings, ScenarioReading.Accepted written) {
+        return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), settings).read(written);
     }
 
     /**
@@ -319,7 +331,7 @@ public final class ScenarioFile {
                         .findFirst());
         return figure.or(() -> root.flatMap(raw -> Route.find(ScenarioKeys.SCENARIO, raw, path))
                 .map(Route::part)
-                .map(part -> part.written().map(Raw::shown).orElse(part.byDefault()))
+                .map(part -> part.written().map(Raw::text).orElse(part.byDefault()))
                 .filter(text -> !text.isEmpty()));
     }
 

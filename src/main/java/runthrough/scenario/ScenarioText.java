@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import runthrough.plant.CoilChange;
 import runthrough.plant.CoilSource;
 import runthrough.plant.Line;
@@ -107,9 +108,10 @@ public record ScenarioText(Path file, String text) {
                                 root,
                                 ScenarioFile.withRoom(
                                         root,
-                                        changes.stream()
+                                        List.of(changes.stream()
                                                 .filter(Change.Write.class::isInstance)
-                                                .map(Change::path)))))
+                                                .map(Change::path)
+                                                .toList())))))
                 .orElse(this);
     }
 
@@ -143,7 +145,10 @@ public record ScenarioText(Path file, String text) {
 
     private static Raw changed(Change change, Item item, Problems problems) {
         if (change instanceof Change.Rename rename) {
-            Optional<String> wrong = ElementName.wrong(rename.name());
+            Optional<String> wrong = ElementName.wrong(rename.name())
+                    .or(() -> item.isTaken(rename.name())
+                            ? Optional.of("is what another element of " + item.path() + " is called")
+                            : Optional.empty());
             if (wrong.isPresent()) {
                 problems.error(item.written().place(), rename.path(), rename.name(), wrong.get(), "Call it otherwise.");
                 return item.root();
@@ -220,6 +225,15 @@ public record ScenarioText(Path file, String text) {
 
         private List<String> names() {
             return list.part().shape().parts(Optional.of(written)).get(place).names();
+        }
+
+        /** Whether another element of its list is called {@code name}. */
+        boolean isTaken(String name) {
+            return IntStream.range(0, written.items().size())
+                    .filter(other -> other != place)
+                    .mapToObj(other -> WrittenElement.of(written.items().get(other)))
+                    .flatMap(Optional::stream)
+                    .anyMatch(other -> other.name().equals(name.strip()));
         }
 
         /** The scenario with {@code other} in its place. */

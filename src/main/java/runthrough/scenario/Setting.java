@@ -36,7 +36,14 @@ public record Setting(String path, Raw value) {
         }
         Problems found = new Problems();
         Optional<Raw> value = YamlText.read(new TextFile(where, text.strip()), found);
-        found.errors().forEach(problem -> problems.error(place, path, text, problem.rule(), problem.remedy()));
+        boolean hasBrackets = text.strip().startsWith("{") || text.strip().startsWith("[");
+        found.errors()
+                .forEach(problem -> problems.error(
+                        place,
+                        path,
+                        text,
+                        hasBrackets ? problem.rule() : "cannot be read as a value",
+                        hasBrackets ? problem.remedy() : "Give a number with its unit, a word, or a text in quotes."));
         return value.map(raw -> new Setting(path, raw.at(place)));
     }
 

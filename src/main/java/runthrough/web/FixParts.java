@@ -28,7 +28,7 @@ final class FixParts {
         this.change = change;
         this.line = request.line();
         this.value = change.value();
-        this.written = new LeverWords(request.resultsIn()).value(change.lever(), value);
+        this.written = LeverWords.of(request).value(change.lever(), value);
     }
 
     /** Those that make {@code changes} of the line of {@code request}, all together. */

@@ -73,7 +73,7 @@ record Fixes(String words, List<Fix> fixes) {
     }
 
     private static Fix fix(Way way, List<Goal> missed, SimulationRequest request) {
-        WayWords words = new WayWords(request.resultsIn());
+        WayWords words = WayWords.of(request);
         String which = missed.size() > 1 ? ", for the target of " + asked(way.goal()) : "";
         return new Fix(
                 capitalised(words.sentence(way)) + which,
@@ -111,7 +111,7 @@ record Fixes(String words, List<Fix> fixes) {
         boolean meets = limits.present()
                 .filter(one -> one.answer(limits.target()) == TargetStatus.MEETS)
                 .isPresent();
-        LeverWords words = new LeverWords(request.resultsIn());
+        LeverWords words = LeverWords.of(request);
         List<Fix> fixes = new ArrayList<>();
         for (LineLimit limit : limits.limits()) {
             if (meets && limit.isCrossed() && !limit.isAsItIs() && limit.what() != Lever.What.COIL_LENGTH) {

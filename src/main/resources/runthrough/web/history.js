@@ -70,18 +70,21 @@ export class History {
   }
 
   keep() {
-    try {
-      localStorage.setItem(KEY, JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, pinNames: this.pinNames, files: this.files, project: this.project }));
-    } catch {
-      // A browser that keeps nothing, or has no room: the page works without.
+    const kept = JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, pinNames: this.pinNames, files: this.files, project: this.project });
+    for (const kind of ["sessionStorage", "localStorage"]) {
+      try {
+        window[kind].setItem(KEY, kept);
+      } catch {
+        // A browser that keeps nothing, or has no room: the page works without.
+      }
     }
     this.note();
   }
 
-  /** What this browser has kept, or null. */
+  /** What was kept of this tab, which another does not change, or else of this browser; or null. */
   static kept() {
     try {
-      const kept = JSON.parse(localStorage.getItem(KEY));
+      const kept = JSON.parse(sessionStorage.getItem(KEY) ?? localStorage.getItem(KEY));
       const isText = (text) => typeof text === "string";
       const isWhole = isText(kept?.opened) && isText(kept.name) && Array.isArray(kept.texts) && kept.texts.every(isText)
         && isText(kept.texts[kept.at]) && Array.isArray(kept.pins) && kept.pins.every(isText)

@@ -119,9 +119,9 @@ export function retimed(path, kind, said, at) {
   return { path, time: kind, value };
 }
 
-/** As one item of a list: a comma that is none between items belongs to it. */
+/** As one item of a list, also where nothing was typed: a comma that is none between items belongs to it. */
 function quoted(value) {
-  return value.includes(",") ? JSON.stringify(value) : value;
+  return value.includes(",") || !value.trim() ? JSON.stringify(value) : value;
 }
 
 function inSeconds(said) {

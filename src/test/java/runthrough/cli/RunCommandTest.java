@@ -45,6 +45,22 @@ class RunCommandTest {
         return JsonMapper.builder().build().readTree(json);
     }
 
+    /** Who reads the report knows what was run, also where one random time takes the place of another. */
+    @Test
+    void aDistributionThatIsSetIsSaidToBeChanged() {
+        Session.Done done = session.write("marginal.yaml", Session.MARGINAL)
+                .run(
+                        "run",
+                        "marginal.yaml",
+                        "--no-report",
+                        "--set",
+                        "coil-change.join.join strip={uniform: [50 s, 120 s]}");
+
+        assertThat(done.out().replaceAll("\\s+", " "))
+                .contains("Changed for this run: coil-change.join.join strip = {uniform: [50 s, 120 s]} instead of"
+                        + " {uniform: [50 s, 110 s]}.");
+    }
+
     @Test
     void printsTheVerdictAndTheHandCalculation() {
         Session.Done done = done("run", "line.yaml", "--no-report");

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -218,27 +217,6 @@ class AlternativesTest {
 
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.alternatives()).hasSize(2);
-    }
-
-    /** The line as it is asked for is that alternative already: the others are held against it, also where it is called today. */
-    @Test
-    void theAlternativeThatIsRunIsNotHeldAgainstItself() {
-        ScenarioFile file = ScenarioFile.open(new Written(folder)
-                .file(
-                        "line.yaml",
-                        Written.with(
-                                "today: a",
-                                "alternatives: {a: {entry.uncoilers: 3}, b: {accumulator.capacity: 90 m}}")));
-        List<Setting> settings = file.alternative("a").orElseThrow();
-
-        AlternativesReading reading =
-                file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings), Optional.of("a"));
-
-        assertThat(reading.problems()).isEmpty();
-        assertThat(reading.today()).isEqualTo(Alternative.AS_WRITTEN);
-        assertThat(reading.alternatives()).extracting(Alternative::name).containsExactly(Alternative.AS_WRITTEN, "b");
-        assertThat(reading.alternatives())
-                .allMatch(one -> one.request().line().entry().uncoilers() == 3);
     }
 
     private static final String THIRD = "alternatives: {third uncoiler: {entry.uncoilers: 3}}";

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.assertj.core.util.DoubleComparator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -128,6 +129,23 @@ class MixSharesTest {
         assertThat(file.alternatives(List.of(one), (ScenarioReading.Accepted) file.with(List.of(one))))
                 .satisfies(all -> assertThat(all.problems()).isEmpty())
                 .satisfies(all -> assertThat(all.alternatives()).hasSize(3));
+    }
+
+    /** Who sets a share last has it; of those that were set at once each stays, or all are refused. */
+    @Test
+    void whereThereIsNoRoomBesideAllThatAreSetTheLastOnesStay() {
+        ScenarioFile two = mix("50 %, 50 %").open();
+        ScenarioFile three = mix("50 %, 30 %, 20 %").open();
+        Setting first = set("coils.mix[1].weight", "70 %");
+        Setting second = Setting.written("coils.mix[2].weight", "40 %", "map", new Problems())
+                .orElseThrow();
+
+        assertThat(shares(two.with(List.of(first, second)))).containsExactly(0.6, 0.4);
+        assertThat(shares(three.with(List.of(first, second))))
+                .usingComparatorForType(new DoubleComparator(1e-9), Double.class)
+                .containsExactly(0.466667, 0.4, 0.133333);
+        assertThat(three.with(List.of(first, set("coils.mix[2].weight", "40 %"))))
+                .isInstanceOf(ScenarioReading.Refused.class);
     }
 
     @Test

@@ -91,4 +91,20 @@ class RemovedItemTest {
 
         assertThat(file.with(file.alternative("clinch").orElseThrow())).isInstanceOf(ScenarioReading.Refused.class);
     }
+
+    /** Paths by its name would lead nowhere. */
+    @Test
+    void noElementTakesTheNameOfAnother() {
+        ScenarioText text = line("origins: {coil-change.join.weld: timed}");
+
+        ScenarioText.Changed changed =
+                text.with(List.of(new ScenarioText.Change.Rename("coil-change.join[1]", "weld")));
+
+        assertThat(changed.text()).isEqualTo(text);
+        assertThat(changed.problems())
+                .singleElement()
+                .asString()
+                .endsWith("coil-change.join[1] = weld; is what another element of coil-change.join is called. Call it"
+                        + " otherwise.");
+    }
 }

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.scenario.source.Problems;
 
 /** What is wrong with what is set in a scenario file, in the words that the user reads. */
@@ -112,5 +114,19 @@ class SettingMessagesTest {
                 .singleElement()
                 .satisfies(problem -> assertThat(problem.toString())
                         .startsWith("--set coil-change.join = [{weld: 3 s}; is not YAML"));
+    }
+
+    /** Signs that mean something to YAML and nothing to a person. */
+    @ParameterizedTest
+    @ValueSource(strings = {"|", ">", "&x", "%"})
+    void whatIsNoValueIsCalledThat(String text) {
+        Problems problems = new Problems();
+
+        assertThat(Setting.written("process.speed", text, "--set", problems)).isEmpty();
+        assertThat(problems.errors())
+                .singleElement()
+                .asString()
+                .isEqualTo("--set process.speed = " + text
+                        + "; cannot be read as a value. Give a number with its unit, a word, or a text in quotes.");
     }
 }

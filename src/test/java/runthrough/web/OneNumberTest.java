@@ -136,7 +136,7 @@ class OneNumberTest {
                 .replaceAll("\\s+", " ")
                 .replace("&#34;", "\"");
         JsonNode json = new ObjectMapper().readTree(JsonWriter.render(answer));
-        LeverWords words = new LeverWords(request.resultsIn());
+        LeverWords words = LeverWords.of(request);
         for (LeverAnswer lever : levers.enough()) {
             assertThat(terminal).contains(words.value(lever, lever.value().orElseThrow()));
             assertThat(page).contains(words.sentence(lever));
@@ -145,7 +145,7 @@ class OneNumberTest {
                 .isEqualTo(levers.enough().stream()
                         .map(lever -> lever.value().orElseThrow())
                         .toList());
-        WayWords ranked = new WayWords(request.resultsIn());
+        WayWords ranked = WayWords.of(request);
         assertThat(levers.pairs()).allSatisfy(pair -> assertThat(page).contains(ranked.sentence(pair)));
         assertThat(numbers(json.at("/ways")))
                 .isEqualTo(levers.ways().stream()
@@ -178,7 +178,7 @@ class OneNumberTest {
         assertThat(document.report().headline()).isEqualTo(run.headline());
         Texts texts =
                 new Texts(levers.request().resultsIn(), result.study().verdict().chance());
-        LeverWords words = new LeverWords(levers.request().resultsIn());
+        LeverWords words = LeverWords.of(levers.request());
         String cells = Stream.concat(
                         document.report().shownTables().stream(), document.report().body().tables().stream())
                 .flatMap(table -> table.rows().stream())
@@ -214,7 +214,7 @@ class OneNumberTest {
     }
 
     private static void onThePage(Levers levers, Fixes fixes) {
-        WayWords words = new WayWords(levers.request().resultsIn());
+        WayWords words = WayWords.of(levers.request());
         assertThat(fixes.fixes())
                 .extracting(fix -> fix.words().toLowerCase(Locale.ROOT))
                 // The page answers for the second target too.

@@ -75,7 +75,7 @@ class PageWithFilesTest extends BrowsedPage {
         browser.click("#get-link");
         browser.await("a link", () -> browser.driver().getCurrentUrl().contains("#line="));
         String link = browser.driver().getCurrentUrl();
-        browser.driver().executeScript("localStorage.clear()");
+        browser.driver().executeScript("localStorage.clear(); sessionStorage.clear()");
         browser.visit("about:blank");
         browser.visit(link);
         browser.awaitSettled();

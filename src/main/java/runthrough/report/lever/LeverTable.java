@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.plant.Line;
 import runthrough.quantity.Notation;
-import runthrough.quantity.UnitSystem;
 import runthrough.report.Cell;
 import runthrough.report.Column;
 import runthrough.report.Table;
@@ -30,8 +29,7 @@ public final class LeverTable {
     }
 
     private static Table of(String caption, Levers levers) {
-        UnitSystem system = levers.request().resultsIn();
-        LeverWords words = new LeverWords(system);
+        LeverWords words = LeverWords.of(levers.request());
         boolean several =
                 levers.answers().stream().map(LeverAnswer::goal).distinct().count() > 1;
         TableMaker<LeverAnswer> table =

@@ -3,6 +3,7 @@ package runthrough.report.lever;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
 import runthrough.quantity.Numbers;
@@ -20,8 +21,9 @@ import runthrough.study.lever.LeverChange;
  * 90 s in whole seconds, rounded to the side on which the target is met.
  *
  * @param system the user's units
+ * @param inShifts whether people come in shifts
  */
-public record LeverWords(UnitSystem system) {
+public record LeverWords(UnitSystem system, boolean inShifts) {
     /** More digits than any number of steps has. */
     private static final int DIGITS = 7;
 
@@ -29,6 +31,12 @@ public record LeverWords(UnitSystem system) {
 
     /** What is said where a run is too short. */
     static final String NOT_SHOWN = " (seen, not shown: the run is too short)";
+
+    /** Those of the line of {@code request}, in its units. */
+    public static LeverWords of(SimulationRequest request) {
+        return new LeverWords(
+                request.resultsIn(), request.line().change().shifts().isPresent());
+    }
 
     /** What a lever is called. */
     public static String name(Lever lever) {
@@ -156,7 +164,9 @@ public record LeverWords(UnitSystem system) {
                 value <= 0 ? text + " off every pass of the join work" : text + " more on every pass of the join work";
             case PROCESS_SPEED -> "a process speed of " + text + instead;
             case REJECTS -> "rejects at " + text + " of joints" + instead;
-            case CREW -> "a crew of " + text + instead;
+            case CREW ->
+                "a crew of " + text + instead
+                        + (inShifts ? " in the largest shift, and as many more in every other" : "");
             case UNCOILERS -> text + " uncoilers" + instead;
             case ENTRY_TOP_SPEED -> "an entry that reaches " + text + instead;
             case COIL_LENGTH -> "coils of " + text + " on average" + instead;

@@ -22,7 +22,7 @@ public final class WayTable {
     /** The table of the ways of {@code levers}, of which there are some. */
     public static Table of(Levers levers) {
         List<Way> ways = levers.ways();
-        WayWords words = new WayWords(levers.request().resultsIn());
+        WayWords words = WayWords.of(levers.request());
         boolean several = ways.stream().map(Way::goal).distinct().count() > 1;
         Optional<String> currency = ways.stream()
                 .flatMap(way -> way.cost().stream())

@@ -2,9 +2,9 @@ package runthrough.report.lever;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Notation;
 import runthrough.quantity.Rounding;
-import runthrough.quantity.UnitSystem;
 import runthrough.study.lever.LeverChange;
 import runthrough.study.lever.Way;
 import runthrough.study.lever.YearlyCost;
@@ -13,13 +13,18 @@ import runthrough.study.lever.YearlyCost.Item;
 /**
  * Ways to meet a target in words, and what they are ranked by.
  *
- * @param system the user's units
+ * @param words for each of what they change
  */
-public record WayWords(UnitSystem system) {
+public record WayWords(LeverWords words) {
     /** Parts that differ by no more are about the same. */
     private static final double ABOUT = 0.05;
 
     private static final Notation MONEY = Notation.PLAIN.with(Rounding.AMOUNT);
+
+    /** Those of the line of {@code request}, in its units. */
+    public static WayWords of(SimulationRequest request) {
+        return new WayWords(LeverWords.of(request));
+    }
 
     /** In what order {@code ways} stand. */
     public static String order(List<Way> ways) {
@@ -34,7 +39,6 @@ public record WayWords(UnitSystem system) {
 
     /** What is done: "a process speed of 29.1 m/min, instead of 45 m/min". */
     public String sentence(Way way) {
-        LeverWords words = new LeverWords(system);
         return way.alone()
                 .map(words::sentence)
                 .orElseGet(() -> way.changes().stream().map(words::change).collect(Collectors.joining(", and "))

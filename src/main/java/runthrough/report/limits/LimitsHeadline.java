@@ -85,7 +85,7 @@ final class LimitsHeadline {
     }
 
     private String cost(LineLimit limit) {
-        return new LeverWords(limits.request().resultsIn()).cost("; ", limit.cost());
+        return LeverWords.of(limits.request()).cost("; ", limit.cost());
     }
 
     private static String way(CountLimit count) {

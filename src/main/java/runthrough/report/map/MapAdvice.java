@@ -77,7 +77,7 @@ final class MapAdvice {
             case NONE_IS_ENOUGH, DOES_NOT_APPLY -> "met at no value that was tried.";
             case ENOUGH ->
                 (limit.isMetNow() ? "still met with " : "met with ")
-                        + new LeverWords(map.request().resultsIn()).sentence(answer)
+                        + LeverWords.of(map.request()).sentence(answer)
                         + (limit.isMetNow() ? ", and lost beyond." : ".");
         };
     }
@@ -94,8 +94,11 @@ final class MapAdvice {
                         + MapWords.text(axis, Math.abs(limit - now)) + (limit < now ? " less" : " more"))
                 .toList();
         return limits.isEmpty()
-                ? (meets ? "met" : "missed") + " all the way from " + MapWords.text(axis, axis.from()) + " to "
-                        + MapWords.text(axis, axis.to()) + "."
+                ? (meets ? "met" : "missed") + " at every point of the grid"
+                        + (parts.possible() < 1
+                                ? " where a line can be so."
+                                : ", from " + MapWords.text(axis, axis.from()) + " to " + MapWords.text(axis, axis.to())
+                                        + ".")
                 : (meets ? "lost " : "met ") + String.join(", or ", limits)
                         + ". That is read off the grid, and may be off by two of its steps, "
                         + MapWords.text(axis, OFF * axis.step()) + ".";

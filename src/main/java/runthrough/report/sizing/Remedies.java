@@ -20,11 +20,10 @@ import runthrough.study.sizing.Sizing;
  *
  * @param none what was found
  * @param isMetByPresent whether the present capacity meets the target in the run, though not in the long run
- * @param hasShifts whether people come in shifts
  * @param texts for its numbers
  * @param words for values of levers
  */
-record Remedies(Sizing.NoneEnough none, boolean isMetByPresent, boolean hasShifts, Texts texts, LeverWords words) {
+record Remedies(Sizing.NoneEnough none, boolean isMetByPresent, Texts texts, LeverWords words) {
     private static final String FILE = "what-would-free-it.csv";
 
     /** Those of the sizing of {@code words}; none where some capacity is enough. */
@@ -32,11 +31,7 @@ record Remedies(Sizing.NoneEnough none, boolean isMetByPresent, boolean hasShift
         Sizing sizing = words.sizing();
         return sizing.noneEnough()
                 .map(none -> new Remedies(
-                        none,
-                        words.present() == TargetStatus.MEETS,
-                        sizing.request().line().change().shifts().isPresent(),
-                        words.texts(),
-                        new LeverWords(sizing.request().resultsIn())));
+                        none, words.present() == TargetStatus.MEETS, words.texts(), LeverWords.of(sizing.request())));
     }
 
     /** Why, in a sentence. */
@@ -95,11 +90,8 @@ record Remedies(Sizing.NoneEnough none, boolean isMetByPresent, boolean hasShift
     private String instead(Remedy remedy) {
         double needed = remedy.needed().orElseThrow();
         return remedy.lever()
-                        .map(lever -> words.change(lever, remedy.now(), needed) + words.cost(", ", remedy.cost()))
-                        .orElseGet(() -> noLever(remedy, needed))
-                + (remedy.what() == Remedy.What.CREW && hasShifts
-                        ? " in the largest shift, and as many more in every other"
-                        : "");
+                .map(lever -> words.change(lever, remedy.now(), needed) + words.cost(", ", remedy.cost()))
+                .orElseGet(() -> noLever(remedy, needed));
     }
 
     private String noLever(Remedy remedy, double needed) {
@@ -115,7 +107,7 @@ record Remedies(Sizing.NoneEnough none, boolean isMetByPresent, boolean hasShift
 
     /** One row for each change; none where some capacity is enough. */
     static Table table(Optional<Remedies> remedies, UnitSystem system) {
-        LeverWords words = new LeverWords(system);
+        LeverWords words = new LeverWords(system, false);
         return TableMaker.<Remedy>of("What would make some capacity enough, each change alone")
                 .intoFile(FILE)
                 .words("change", Remedies::name)

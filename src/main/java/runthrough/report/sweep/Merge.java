@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -87,6 +88,8 @@ public final class Merge {
             }
         } catch (NoSuchFileException e) {
             problems.add(file + ": there is no such file. Check the name.");
+        } catch (AccessDeniedException e) {
+            problems.add(file + ": may not be read. Ask for permission to read it.");
         } catch (IOException e) {
             problems.add(file + " cannot be read (" + e.getMessage() + "). Check the disk.");
         }

@@ -132,7 +132,7 @@ final class Diagnosis {
 
     /** What would meet the target to run through, the numbers those of every other command. */
     private List<String> enough(Levers levers) {
-        LeverWords words = new LeverWords(result.system());
+        LeverWords words = LeverWords.of(result.study().request());
         List<String> ways = levers.enough().stream()
                 .filter(lever -> lever.goal().what() == Goal.What.RUN_THROUGH)
                 .map(words::sentence)
@@ -146,7 +146,7 @@ final class Diagnosis {
     }
 
     private Stream<String> together(Levers levers) {
-        WayWords words = new WayWords(result.system());
+        WayWords words = WayWords.of(result.study().request());
         return levers.pairs().stream()
                 .filter(pair -> pair.goal().what() == Goal.What.RUN_THROUGH)
                 .map(pair -> "Together would meet the target: " + words.sentence(pair) + ".");

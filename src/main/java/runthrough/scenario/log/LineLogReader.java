@@ -43,6 +43,7 @@ public final class LineLogReader {
     private final List<LineEvent> events = new ArrayList<>();
     private @Nullable Place tail;
     private @Nullable Place stood;
+    private double last;
     private boolean anyJoint;
     private boolean anyStop;
     private boolean downtime;
@@ -125,9 +126,20 @@ public final class LineLogReader {
         time.wrong().ifPresent(wrong -> problems.error(place(TIME), TIME, written, wrong.rule(), wrong.remedy()));
         Optional<What> what = what();
         Optional<String> reason = reason();
-        if (what.isPresent() && reason.isPresent() && time.wrong().isEmpty()) {
-            take(what.get(), time.seconds(), reason.get());
+        last = time.wrong().isEmpty() ? time.seconds() : last;
+        if (what.isPresent() && reason.isPresent()) {
+            take(what.get(), last, reason.get());
+        } else {
+            goOnAfterUnknown();
         }
+    }
+
+    /** What comes next may be right, whatever this row was meant to be. */
+    private void goOnAfterUnknown() {
+        tail = null;
+        stood = null;
+        anyJoint = false;
+        anyStop = false;
     }
 
     /** Between semicolons a decimal comma may stand. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.Quantity;
@@ -27,36 +28,51 @@ public final class MixShares {
 
     /**
      * {@code mix} with shares that add up to 100 %; unchanged where they do, where they are not all in percent, or where nothing is left
-     * for those that are not set.
+     * for those that make room.
      *
-     * @param set the shares that stay as they are
+     * @param set the shares that are set, those that were set at once together, the last ones last: where there is no room beside all of
+     *     them, those that were set first make room, too
      */
-    public static Raw.Sequence withRoom(Raw.Sequence mix, Set<Raw> set) {
+    public static Raw.Sequence withRoom(Raw.Sequence mix, List<Set<Raw>> set) {
         List<Raw.Mapping> coils = mix.items().stream()
                 .filter(Raw.Mapping.class::isInstance)
                 .map(Raw.Mapping.class::cast)
                 .toList();
         List<BigDecimal> shares =
                 coils.stream().flatMap(coil -> share(coil).stream()).toList();
-        List<Integer> others = IntStream.range(0, coils.size())
-                .filter(i -> coils.get(i).find(WEIGHT).filter(set::contains).isEmpty())
-                .boxed()
-                .toList();
-        boolean isOfShares = shares.size() == mix.items().size();
-        if (!isOfShares
-                || others.isEmpty()
-                || others.size() == coils.size()
-                || sum(shares).compareTo(ALL) == 0) {
+        if (shares.size() < mix.items().size() || sum(shares).compareTo(ALL) == 0) {
             return mix;
         }
+        return IntStream.range(0, set.size())
+                .mapToObj(first -> set.subList(first, set.size()).stream()
+                        .flatMap(Set::stream)
+                        .collect(Collectors.toSet()))
+                .map(kept -> withRoom(mix, coils, shares, kept))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse(mix);
+    }
+
+    /** The same where those of {@code kept} stay; empty where there is no room beside them. */
+    private static Optional<Raw.Sequence> withRoom(
+            Raw.Sequence mix, List<Raw.Mapping> coils, List<BigDecimal> shares, Set<Raw> kept) {
+        List<Integer> others = IntStream.range(0, coils.size())
+                .filter(i -> coils.get(i).find(WEIGHT).filter(kept::contains).isEmpty())
+                .boxed()
+                .toList();
+        if (others.isEmpty() || others.size() == coils.size()) {
+            return Optional.empty();
+        }
         List<BigDecimal> before = others.stream().map(shares::get).toList();
-        BigDecimal rest = ALL.subtract(sum(shares)).add(sum(before));
+        List<BigDecimal> after = filled(ALL.subtract(sum(shares)).add(sum(before)), before);
+        if (after.isEmpty()) {
+            return Optional.empty();
+        }
         Raw.Sequence changed = mix;
-        List<BigDecimal> after = filled(rest, before);
         for (int i = 0; i < after.size(); i++) {
             changed = changed.with(others.get(i), with(coils.get(others.get(i)), after.get(i)));
         }
-        return changed;
+        return Optional.of(changed);
     }
 
     /** In percent; empty where the weight of {@code coil} is no share, or none that a coil can have. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import runthrough.quantity.UnitSystem;
@@ -46,7 +47,17 @@ class LeverWordsTest {
         -1 | -9 |  7  | 9 s off every pass of the join work (95 % interval 9 s off to 7 s more)
         """)
     void theIntervalOfATimeSaysWhichSideItsEndsAreOn(double value, double low, double high, String words) {
-        assertThat(new LeverWords(UnitSystem.METRIC).sentence(joint(value, low, high)))
+        assertThat(new LeverWords(UnitSystem.METRIC, false).sentence(joint(value, low, high)))
                 .isEqualTo(words);
+    }
+
+    /** Where people come in shifts the number is that of the largest. */
+    @Test
+    void aCrewOfShiftsIsThatOfTheLargest() {
+        Lever crew = Lever.of(Lever.What.CREW);
+
+        assertThat(new LeverWords(UnitSystem.METRIC, false).change(crew, 3, 4)).isEqualTo("a crew of 4, instead of 3");
+        assertThat(new LeverWords(UnitSystem.METRIC, true).change(crew, 3, 4))
+                .isEqualTo("a crew of 4, instead of 3 in the largest shift, and as many more in every other");
     }
 }

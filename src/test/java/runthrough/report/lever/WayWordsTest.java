@@ -16,7 +16,7 @@ import runthrough.study.statistics.Estimate;
 
 /** What is said of ways to meet a target, and of what they cost. */
 class WayWordsTest {
-    private static final WayWords WORDS = new WayWords(UnitSystem.METRIC);
+    private static final WayWords WORDS = new WayWords(new LeverWords(UnitSystem.METRIC, false));
     private static final Lever CAPACITY = Lever.of(Lever.What.CAPACITY);
     private static final Lever JOINT = Lever.of(Lever.What.JOINT_CYCLE_TIME);
 

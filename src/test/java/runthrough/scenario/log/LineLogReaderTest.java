@@ -121,6 +121,17 @@ class LineLogReaderTest {
                 .contains(message);
     }
 
+    /** What follows a row that cannot be read is not wrong for that. */
+    @ParameterizedTest
+    @ValueSource(strings = {"soon,joint released,A", "150,joint relaesed,A", "150,joint released,A;lunch"})
+    void aBadRowMakesNoOtherWrong(String row) {
+        String header = row.endsWith("lunch") ? "time,event,coil,reason\n" : HEADER;
+
+        assertThat(refusal(header + "10,line running,\n100,tail stopped,A\n" + row.replace(';', ',')
+                        + "\n800,tail stopped,B\n860,joint released,B\n900,tail stopped,C\n"))
+                .hasSize(1);
+    }
+
     @Test
     void anEndWithoutItsBeginningIsRefusedOnceTheLogIsUnderWay() {
         assertThat(refusal(HEADER + "0,tail stopped,A\n60,joint released,A\n70,joint released,A\n80,line stopped,\n"
