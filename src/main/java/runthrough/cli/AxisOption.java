@@ -152,7 +152,8 @@ record AxisOption(String option, String text) {
         }
         boolean isStandingTime =
                 input.path().equals(LineFigure.standingTime(line).path());
-        UsualRange range = UsualRange.of(input.path(), line, now);
+        UsualRange range =
+                UsualRange.of(input.path(), line, now, input.numeric().range().greatest());
         Optional<Unit> unit =
                 isStandingTime ? Optional.of(range.to() <= 600 ? Unit.SECOND : Unit.MINUTE) : input.unit();
         double from = rounded(range.from(), unit);

@@ -51,6 +51,8 @@ final class AlternativesReader {
         checkNames();
         String today = root.find(ScenarioKeys.TODAY.name())
                 .map(raw -> raw.shown().strip())
+                .filter(name -> settings.isEmpty()
+                        || all.stream().anyMatch(one -> one.name().equals(name)))
                 .orElse(Alternative.AS_WRITTEN);
         return new AlternativesReading(
                 all, today, problems.errors(), problems.further() + unread > 0, refusals, sorted(warnings));
@@ -138,13 +140,19 @@ final class AlternativesReader {
     }
 
     private void tellOfNoChange(AlternativeKeys.Written one) {
-        problems.error(Problem.at(
-                one.place(),
-                ScenarioKeys.ALTERNATIVES.name() + "." + one.name(),
-                "",
-                "changes nothing: the scenario " + (settings.isEmpty() ? "as written" : "with what is set for this run")
-                        + " has these values already, or its practice makes no use of them",
-                "Change something, or leave it out."));
+        String path = ScenarioKeys.ALTERNATIVES.name() + "." + one.name();
+        if (settings.isEmpty()) {
+            problems.error(Problem.at(
+                    one.place(),
+                    path,
+                    "",
+                    "changes nothing: the scenario as written has these values already, or its practice makes no use of"
+                            + " them",
+                    "Change something, or leave it out."));
+        } else {
+            warnings.add(Problem.at(
+                    one.place(), path, "", "changes nothing of what is set for this run", "It is left out."));
+        }
     }
 
     /** Whether {@code setting} is what is written there, whatever else is wrong. */

@@ -136,20 +136,13 @@ public final class ScenarioFile {
     }
 
     /**
-     * {@code root}, in which the parts at {@code paths} were set: the other shares of a mix make room for those.
+     * {@code root}, in which some shares of a mix were set: the others make room for those.
      *
-     * @param paths those that were set at once together, the last ones last
+     * @param set those that were set at once together, the last ones last
      */
-    static Raw withRoom(Raw root, Collection<List<String>> paths) {
-        List<Set<Raw>> set = paths.stream()
-                .map(group -> group.stream()
-                        .filter(path -> path.strip().endsWith("." + MixShares.WEIGHT))
-                        .flatMap(path -> Route.find(ScenarioKeys.SCENARIO, root, path).stream())
-                        .flatMap(route -> route.part().written().stream())
-                        .collect(Collectors.toSet()))
-                .filter(group -> !group.isEmpty())
-                .toList();
-        return set.isEmpty()
+    static Raw withRoom(Raw root, Collection<Set<Raw>> set) {
+        List<Set<Raw>> any = set.stream().filter(group -> !group.isEmpty()).toList();
+        return any.isEmpty()
                 ? root
                 : Route.find(ScenarioKeys.SCENARIO, root, MIX)
                         .map(Route::part)
@@ -158,8 +151,15 @@ public final class ScenarioFile {
                                 .isPresent())
                         .map(mix -> mix.put()
                                 .apply(MixShares.withRoom(
-                                        (Raw.Sequence) mix.written().orElseThrow(), set)))
+                                        (Raw.Sequence) mix.written().orElseThrow(), any)))
                         .orElse(root);
+    }
+
+    /** The share that {@code value}, which was set at {@code path}, is or gives a coil. */
+    static Optional<Raw> share(String path, Raw value) {
+        return value instanceof Raw.Mapping coil
+                ? coil.find(MixShares.WEIGHT)
+                : Optional.of(value).filter(any -> path.strip().endsWith("." + MixShares.WEIGHT));
     }
 
     /** {@code own} settings, and before them those of {@code others} that none of them replaces, in whatever way it names the part. */
@@ -207,12 +207,13 @@ public final class ScenarioFile {
 
     /** {@code changed}, which came of {@code settings} in {@code root}, without origins of what is no longer there, and with shares that agree. */
     private static Raw consistent(Raw root, Raw changed, List<Setting> settings) {
-        Map<String, List<String>> paths = settings.stream()
+        Map<String, Set<Raw>> shares = settings.stream()
                 .collect(Collectors.groupingBy(
                         setting -> setting.place().file(),
                         LinkedHashMap::new,
-                        Collectors.mapping(Setting::path, Collectors.toList())));
-        Raw agreed = withRoom(changed, paths.values());
+                        Collectors.flatMapping(
+                                setting -> share(setting.path(), setting.value()).stream(), Collectors.toSet())));
+        Raw agreed = withRoom(changed, shares.values());
         if (settings.isEmpty() || !(agreed instanceof Raw.Mapping mapping)) {
             return agreed;
         }

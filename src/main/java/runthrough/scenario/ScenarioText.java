@@ -110,9 +110,15 @@ public record ScenarioText(Path file, String text) {
                                         root,
                                         List.of(changes.stream()
                                                 .filter(Change.Write.class::isInstance)
-                                                .map(Change::path)
-                                                .toList())))))
+                                                .flatMap(change -> share(change.path(), root).stream())
+                                                .collect(Collectors.toSet()))))))
                 .orElse(this);
+    }
+
+    private static Optional<Raw> share(String path, Raw root) {
+        return Route.find(ScenarioKeys.SCENARIO, root, path)
+                .flatMap(route -> route.part().written())
+                .flatMap(value -> ScenarioFile.share(path, value));
     }
 
     /** What the text says, not yet understood; empty when it is no YAML. */

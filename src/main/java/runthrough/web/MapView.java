@@ -72,7 +72,8 @@ record MapView(String svg, String words) {
 
     private static MapAxis axis(Input input, Line line, UnitSystem system, int points) {
         double now = input.present().orElseThrow();
-        UsualRange range = UsualRange.of(input.path(), line, now);
+        UsualRange range =
+                UsualRange.of(input.path(), line, now, input.numeric().range().greatest());
         Optional<Unit> unit = input.dimension().map(any -> Units.of(system).unitFor(FieldView.kind(input), range.to()));
         return new MapAxis(
                 FieldView.name(input.path()), Lever.What.at(input.path()), unit, range.from(), range.to(), points);

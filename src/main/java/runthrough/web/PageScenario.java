@@ -113,7 +113,7 @@ record PageScenario(
                 .orElse(problem.path());
         String table = Optional.ofNullable(Path.of(problem.file()).getFileName())
                 .map(Path::toString)
-                .filter(name -> !name.equals(NAME))
+                .filter(name -> !name.equals(NAME) && !name.equals(problem.path()))
                 .orElse("");
         String line = problem.line() == 0 ? "" : "line " + problem.line();
         String where = table + (table.isEmpty() || line.isEmpty() ? "" : ", ") + line;

@@ -349,6 +349,8 @@ addEventListener("resize", fit);
 byId("print").addEventListener("click", () => print());
 addEventListener("beforeprint", () => {
   byId("printed").textContent = `Runthrough, ${new Date().toLocaleString("en-GB", { dateStyle: "long", timeStyle: "short" })}: ${state.name}.yaml`;
+  // A box prints no more than it shows.
+  byId("printed-text").textContent = byId("text").value;
 });
 
 /** Another width of the page. */

@@ -28,13 +28,19 @@ export class Pins {
     byId("alternatives").addEventListener("change", (event) => {
       const one = this.page.state.line.alternatives[Number(event.target.value)];
       event.target.value = "";
-      this.addAlternative(one).catch(this.page.complain);
+      byId("beside-note").textContent = "";
+      this.addAlternative(one).catch((e) => {
+        // The line itself has its answer.
+        if (e instanceof Refusal) byId("beside-note").textContent = e.message;
+        else this.page.complain(e);
+      });
     });
   }
 
   /** The alternatives that the file of `line` names, to run beside it. */
   offer(line) {
     byId("beside-choice").hidden = !line.alternatives.length;
+    byId("beside-note").textContent = "";
     byId("alternatives").replaceChildren(el("option", { value: "" }, "an alternative of the file …"), ...line.alternatives.map((one, i) => el("option", { value: i }, one.name)));
   }
 

@@ -18,7 +18,7 @@ export const TIMES = {
   normal: { name: "normal", labels: ["mean", "std deviation"], from: (m) => [m, 0.15 * m] },
   exponential: { name: "exponential", labels: ["mean"], from: (m) => [m] },
   weibull: { name: "Weibull", labels: ["shape", "scale"] },
-  observed: { name: "measured", labels: ["times, with commas between"], from: (m) => [m] },
+  observed: { name: "measured", labels: ["times, such as 8.5 s, 9 s, 10 s"], from: (m) => [m] },
   sheet: { name: "measured, from a time-study sheet", labels: [] },
   travel: { name: "travel across the strip", labels: ["speed", "and besides"] },
 };
@@ -109,9 +109,12 @@ export class WorkList {
   }
 }
 
+/** Plain numbers with commas between, of which none can be a decimal comma: they have points, or are more than two. */
+const BETWEEN_ALL = /^\s*(?=[^,]*,[^,]*,|.*\.)[0-9.]+(,[0-9.]+)+\s*$/;
+
 /** The change that gives an element other times; a plain number is seconds, but for a shape. `at` is the one value that changed. */
 export function retimed(path, kind, said, at) {
-  if (kind === "observed") said = said[0].split(/;|,(?=\s|$)/).filter((value) => value.trim());
+  if (kind === "observed") said = said[0].split(BETWEEN_ALL.test(said[0]) ? "," : /;|,(?=\s|$)/).filter((value) => value.trim());
   const values = said.map((value, i) => (TIMES[kind].labels[i] === "shape" ? value.trim() : inSeconds(value)));
   if (kind === "travel") return { path: `${path}.${at === 0 ? "travel" : "plus"}`, value: at === 0 ? said[0].trim() : values[1] };
   const value = values.length === 1 && kind !== "observed" ? values[0] : `[${values.map(quoted).join(", ")}]`;

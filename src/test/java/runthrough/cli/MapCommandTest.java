@@ -37,6 +37,33 @@ class MapCommandTest {
     }
 
     /** 100 m bear joints of 100 s at 60 m/min, and 100 m/min at joints of 60 s. */
+    /** Half the way to what it may be at most, where half as much again would be too much. */
+    @Test
+    void theUsualRangeHoldsOnlyWhatIsAllowed() throws IOException {
+        session.write(
+                "wound.yaml",
+                Session.LINE.replace(
+                        "length: 1000 m", "outer-diameter: 1400 mm, inner-diameter: 508 mm, winding-factor: 0.9"));
+
+        JsonNode map = new ObjectMapper()
+                .readTree(session.run(
+                                "map",
+                                "wound.yaml",
+                                "--x",
+                                "coil.winding-factor",
+                                "--y",
+                                "process.speed",
+                                "--points",
+                                "4",
+                                "--no-report",
+                                "--json")
+                        .out());
+
+        assertThat(map.at("/x_axis/from").asDouble()).isEqualTo(0.45, within(1e-9));
+        // Rounded to two digits, as people would write it.
+        assertThat(map.at("/x_axis/to").asDouble()).isEqualTo(0.95, within(1e-9));
+    }
+
     /** What is written as an example can be typed as it stands. */
     @ParameterizedTest
     @ValueSource(

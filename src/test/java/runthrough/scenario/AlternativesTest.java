@@ -219,6 +219,29 @@ class AlternativesTest {
         assertThat(reading.alternatives()).hasSize(2);
     }
 
+    /** The scenario itself is not wrong for what is set of it for a run. */
+    @Test
+    void anAlternativeThatChangesNothingOfWhatIsSetIsLeftOutWithAWarning() {
+        ScenarioFile file = ScenarioFile.open(new Written(folder)
+                .file(
+                        "line.yaml",
+                        Written.with(
+                                "today: a",
+                                "alternatives: {a: {entry.uncoilers: 3}, b: {accumulator.capacity: 90 m}}")));
+        List<Setting> settings = List.of(
+                Setting.written("entry.uncoilers", "3", "--set", new Problems()).orElseThrow());
+
+        AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
+
+        assertThat(reading.problems()).isEmpty();
+        assertThat(reading.warnings())
+                .extracting(Problem::toString)
+                .containsExactly(folder.resolve("line.yaml")
+                        + ":9:16 alternatives.a; changes nothing of what is set for this run. It is left out.");
+        assertThat(reading.today()).isEqualTo(Alternative.AS_WRITTEN);
+        assertThat(reading.alternatives()).extracting(Alternative::name).containsExactly(Alternative.AS_WRITTEN, "b");
+    }
+
     private static final String THIRD = "alternatives: {third uncoiler: {entry.uncoilers: 3}}";
 
     private List<String> ofPrices(String prices, String... sections) {

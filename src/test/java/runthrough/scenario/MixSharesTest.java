@@ -149,6 +149,16 @@ class MixSharesTest {
     }
 
     @Test
+    void aShareMayBeSetWithItsCoil() {
+        ScenarioFile file = mix("50 %, 30 %, 20 %").open();
+
+        assertThat(shares(file.with(List.of(set("coils.mix[1]", "{weight: 60 %, " + COIL + "}")))))
+                .containsExactly(0.6, 0.24, 0.16);
+        assertThat(shares(file.with(List.of(set("coils.mix[1].weight", "60 %"), set("coils.mix[1].name", "other")))))
+                .containsExactly(0.6, 0.24, 0.16);
+    }
+
+    @Test
     void whatElseIsWrongMakesNoSharesWrong() {
         ScenarioFile file = ScenarioFile.of(
                 Path.of("line.yaml"),

@@ -211,6 +211,29 @@ class PageInMeetingTest extends BrowsedPage {
                 () -> browser.text("#beside-title").startsWith("Pinned line: second uncoiler."));
     }
 
+    /** The line itself has its answer, whatever is wrong with an alternative. */
+    @Test
+    void anAlternativeThatCannotBeRunIsSaidBesideTheChoice() {
+        browser.choose("#shipped", "roll-former");
+        browser.await("its line", () -> browser.text("#title").startsWith("Harrow Lane"));
+        String text = String.valueOf(browser.find("#text").getDomProperty("value"))
+                .replace("second uncoiler: {entry.uncoilers: 2}", "second uncoiler: {entry.uncoilrs: 2}");
+        browser.part("text");
+        browser.driver().executeScript("arguments[0].value = arguments[1]", browser.find("#text"), text);
+        browser.click("#take-text");
+        browser.await("the warning", () -> browser.text(".warnings").contains("second uncoiler"));
+        browser.awaitSettled();
+
+        browser.choose("#alternatives", "0");
+
+        browser.await(
+                "the reason",
+                () -> browser.text("#beside-note").contains("cannot be run")
+                        && browser.text("#beside-note").contains("entry.uncoilrs = 2; is not a part of this scenario"));
+        assertThat(browser.text("#word")).isEqualTo("STOPS");
+        assertThat(browser.find("#drawing").isDisplayed()).isTrue();
+    }
+
     private static String lane(String race, String lane) {
         return browser.text(race + " " + lane + " .value");
     }

@@ -135,6 +135,11 @@ class PageInUseTest extends BrowsedPage {
                         .getText()
                         .contains("a number has a decimal point and no commas. Write 8.5 min."));
         assertThat(text()).isEqualTo(before);
+
+        // None of these can be a decimal comma.
+        times.sendKeys(Keys.chord(Keys.CONTROL, "a"), "480,570,600", Keys.TAB);
+
+        browser.await("the times", () -> text().contains("[480 s, 570 s, 600 s]"));
     }
 
     @Test

@@ -101,11 +101,12 @@ public record TextFile(String name, String text) {
     public static Optional<Hindrance> hindrance(Path path, String what, long largest) {
         String itself = "Give the " + what + " file itself.";
         try {
-            if (!Files.exists(path)) {
+            // Of a file in a folder that may not be entered nobody knows whether it exists.
+            if (Files.notExists(path) || (Files.isSymbolicLink(path) && !Files.exists(path))) {
                 return Optional.of(missing(path, what));
             } else if (Files.isDirectory(path)) {
                 return Optional.of(new Hindrance("is a directory", itself));
-            } else if (!Files.isRegularFile(path)) {
+            } else if (Files.exists(path) && !Files.isRegularFile(path)) {
                 return Optional.of(new Hindrance("is not an ordinary file", itself));
             } else if (!Files.isReadable(path)) {
                 return Optional.of(new Hindrance("may not be read", "Ask for permission to read it."));

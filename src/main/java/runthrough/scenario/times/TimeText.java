@@ -29,6 +29,9 @@ record TimeText(boolean decimalComma) {
     private static final Pattern MINUTES = Pattern.compile("([0-9]+):([0-9]{1,2}(?:\\.[0-9]+)?)( ?min)?");
     private static final Pattern HOURS = Pattern.compile("([0-9]+):([0-9]{1,2}):([0-9]{1,2}(?:\\.[0-9]+)?)");
     private static final Pattern WORDS = Pattern.compile("([0-9]+) ?(?:min|m) ?([0-9]+(?:\\.[0-9]+)?) ?s");
+    /** A number that is none to a computer. */
+    private static final Pattern TOO_LARGE = Pattern.compile("[0-9.]+[eE]\\+?[0-9]+");
+
     private static final String FORMS = "must be a time, such as 83, 83 s, 1:23, 0:01:23.5 or 1.38 min, or blank";
     private static final String CHECK = "Correct the cell, or leave it blank if the element was not timed.";
 
@@ -92,11 +95,16 @@ record TimeText(boolean decimalComma) {
         if (!decimalComma && text.contains(",")) {
             return Optional.of(new Unreadable(
                     "a number has a decimal point where commas separate the columns",
-                    text.endsWith(",")
-                            ? "Leave out the comma at its end."
-                            : "Write " + text.replace(',', '.') + " if the comma is a decimal comma."));
+                    text.endsWith(",") ? "Leave out the comma at its end." : withPoint(text)));
         }
         return Optional.empty();
+    }
+
+    private static String withPoint(String text) {
+        String pointed = text.replace(',', '.');
+        return pointed.indexOf('.') == pointed.lastIndexOf('.')
+                ? "Write " + pointed + " if the comma is a decimal comma."
+                : "Write it with one decimal point, without separating thousands.";
     }
 
     private Cell clock(String text, Unit unit) {
@@ -134,6 +142,9 @@ record TimeText(boolean decimalComma) {
         Reading reading = QuantityParser.read(text, Dimension.TIME);
         if (reading instanceof Quantity quantity) {
             return inADay(quantity.si());
+        }
+        if (TOO_LARGE.matcher(text).matches()) {
+            return new Unreadable("is longer than a day", CHECK);
         }
         boolean isNumber = Character.isDigit(text.charAt(0));
         Reading.Unreadable unreadable = (Reading.Unreadable) reading;

@@ -16,11 +16,17 @@ public record UsualRange(double from, double to) {
     private static final double HIGH = 1.25;
     private static final double FAR = 2;
 
-    /** For the number of {@code line} called {@code path}, of which {@code now}, {@code > 0}, is its value (SI). */
-    public static UsualRange of(String path, Line line, double now) {
-        return path.equals(LineFigure.standingTime(line).path())
+    /**
+     * For the number of {@code line} called {@code path}.
+     *
+     * @param now its value (SI), {@code > 0}
+     * @param greatest value that it may have; half the way to it where the usual range would go beyond
+     */
+    public static UsualRange of(String path, Line line, double now, double greatest) {
+        UsualRange usual = path.equals(LineFigure.standingTime(line).path())
                 ? ofJointCycleTime(line, now)
                 : path.equals(LineFigure.RATED_SPEED.path()) ? ofRatedSpeed(line, now) : about(now);
+        return usual.to > greatest ? new UsualRange(usual.from, (now + greatest) / 2) : usual;
     }
 
     /** For joint cycle times (s), about {@code now}. */

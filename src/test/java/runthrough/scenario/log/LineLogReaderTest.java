@@ -111,6 +111,7 @@ class LineLogReaderTest {
         50,joint released,A        | log.csv:4:1 time = 50; is earlier than the row before. Mend the row, or put it where it belongs.
         0:02:50,joint released,A   | log.csv:4:1 time = 0:02:50; is written as h:mm:ss, the rows before as seconds. Mend the row, or put it where it belongs.
         soon,joint released,A      | log.csv:4:1 time = soon; is not a time; write seconds, h:mm:ss or a date like 2026-03-01T06:13:05. Mend the row, or put it where it belongs.
+        2026-03-02,joint released,A| log.csv:4:1 time = 2026-03-02; is not a time; write seconds, h:mm:ss or a date like 2026-03-01T06:13:05. Mend the row, or put it where it belongs.
         1 500,joint released,A     | log.csv:4:1 time = 1 500; a number has no blanks between its digits. Write 1500.
         150,joint relaesed,A       | log.csv:4:5 event = joint relaesed; is not a known event. Did you mean joint released?
         150,lunch,A                | log.csv:4:5 event = lunch; is not a known event. Known events are: tail stopped, joint released, line stopped, line running.

@@ -216,6 +216,8 @@ class TimeSheetReaderTest {
                 "abc | must be a time, such as 83, 83 s, 1:23, 0:01:23.5 or 1.38 min, or blank. Correct the cell, or leave it"
                         + " blank if the element was not timed.",
                 "-5 | a time must not be negative. Correct the cell, or leave it blank if the element was not timed.",
+                "1e400 | is longer than a day. Correct the cell, or leave it blank if the element was not timed.",
+                "2026-03-02 | unknown unit \"-03-02\"; allowed for time are ms, s, min, h, d. Write it like 90 s or 1.5 min.",
                 "-1:23 | a time must not be negative. Correct the cell, or leave it blank if the element was not timed.",
                 "=A1+3 | is a formula, not a value. Copy the cells in the spreadsheet, paste them as values and save again.",
                 "=cmd() | is a formula, not a value. Copy the cells in the spreadsheet, paste them as values and save again.",
