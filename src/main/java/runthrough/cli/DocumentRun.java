@@ -21,8 +21,9 @@ import runthrough.study.lever.WorthStudy;
  *
  * @param asked the line as written, or the alternative that the document is of
  * @param alternatives all of them, with the line as written
+ * @param name that the line asked for has among them
  */
-record DocumentRun(Scenario asked, Alternatives alternatives) {
+record DocumentRun(Scenario asked, Alternatives alternatives, String name) {
 
     /**
      * What {@code asked} wants to be run.
@@ -30,7 +31,10 @@ record DocumentRun(Scenario asked, Alternatives alternatives) {
      * @throws BadInputException when an alternative cannot be run, or its price cannot stand
      */
     static DocumentRun of(Scenario asked, RunOverrides overrides) {
-        return new DocumentRun(asked, Alternatives.of(asked.asWritten(overrides), overrides));
+        return new DocumentRun(
+                asked,
+                Alternatives.of(asked.asWritten(overrides), overrides),
+                overrides.alternative().map(String::strip).orElse(Alternative.AS_WRITTEN));
     }
 
     /** Runs it; {@code date} as the user wants it printed, the scenario's by default. */
@@ -48,7 +52,8 @@ record DocumentRun(Scenario asked, Alternatives alternatives) {
                 asked.handover(),
                 asked.givenValues(),
                 comparison(options.threads(), listener),
-                Optional.of(SensitivityCommand.answer(asked, options.threads(), listener, result.provenance())));
+                Optional.of(SensitivityCommand.answer(asked, options.threads(), listener, result.provenance())),
+                name);
         return new Made(result, document);
     }
 

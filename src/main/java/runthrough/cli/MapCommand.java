@@ -34,10 +34,10 @@ import runthrough.study.map.MapVariants.Variant;
             "      --points 10000"
         })
 final class MapCommand extends StudyCommand {
-    /** A map is a little wider than it is high. */
     /** Where both numbers are set, at once. */
     private static final String MAP = "map";
 
+    /** A map is a little wider than it is high. */
     private static final double ASPECT = 1.25;
 
     private static final long USUAL_POINTS = 2000;

@@ -113,7 +113,8 @@ final class RunOverrides {
 
     private static List<Setting> alternative(String name, ScenarioFile file, Problems problems) {
         Optional<List<Setting>> found = file.alternative(name);
-        if (found.isEmpty()) {
+        // Of a file that cannot be read there is more to say.
+        if (found.isEmpty() && file.isYaml()) {
             problems.error(
                     Place.whole(ALTERNATIVE), "", name, "is not an alternative of this scenario", remedy(name, file));
         }

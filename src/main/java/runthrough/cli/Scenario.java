@@ -119,7 +119,10 @@ record Scenario(
     }
 
     private static Scenario of(Opened input, List<Setting> settings) {
-        ScenarioFile file = input.file();
+        return of(input.file(), settings, input.fingerprint());
+    }
+
+    private static Scenario of(ScenarioFile file, List<Setting> settings, Supplier<String> fingerprint) {
         ScenarioReading reading = file.with(settings);
         if (reading instanceof ScenarioReading.Accepted accepted) {
             return new Scenario(
@@ -128,7 +131,7 @@ record Scenario(
                     accepted.request(),
                     texts(accepted.warnings(), settings).toList(),
                     accepted.handover(),
-                    input.fingerprint().get());
+                    fingerprint.get());
         }
         throw new BadInputException(refusal(file, settings, reading));
     }
@@ -275,17 +278,7 @@ record Scenario(
         List<Setting> rest = settings.stream()
                 .filter(setting -> !chosen.get().contains(setting))
                 .toList();
-        if (!(file.with(rest) instanceof ScenarioReading.Accepted accepted)) {
-            throw new BadInputException(refusal(file, rest, file.with(rest)));
-        }
-        return new Scenario(
-                        file,
-                        rest,
-                        accepted.request(),
-                        texts(accepted.warnings(), rest).toList(),
-                        accepted.handover(),
-                        fingerprint)
-                .with(overrides);
+        return of(file, rest, () -> fingerprint).with(overrides);
     }
 
     /**

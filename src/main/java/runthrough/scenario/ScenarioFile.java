@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -102,6 +103,11 @@ public final class ScenarioFile {
         Optional<Raw> root = TextFile.of(bytes, file.toString(), "scenario", LARGEST_FILE, problems)
                 .flatMap(text -> YamlText.read(text, problems));
         return new ScenarioFile(file, root, problems.errors(), List.of(), new KnownCoils());
+    }
+
+    /** Whether it could be opened, whatever it says. */
+    public boolean isYaml() {
+        return root.isPresent();
     }
 
     /** What the file asks, and the files it names. Never throws for what they hold. */
@@ -207,7 +213,10 @@ public final class ScenarioFile {
 
     /** {@code changed}, which came of {@code settings} in {@code root}, without origins of what is no longer there, and with shares that agree. */
     private static Raw consistent(Raw root, Raw changed, List<Setting> settings) {
+        // What the file itself sets, as an alternative does, comes before what is set besides, in whatever order they
+        // are applied.
         Map<String, Set<Raw>> shares = settings.stream()
+                .sorted(Comparator.comparing(setting -> setting.place().line() == 0))
                 .collect(Collectors.groupingBy(
                         setting -> setting.place().file(),
                         LinkedHashMap::new,

@@ -3,6 +3,7 @@ package runthrough.web;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import runthrough.plant.Alternative;
 import runthrough.plant.SimulationRequest;
 import runthrough.report.document.DocumentFiles;
 import runthrough.report.document.DocumentMaker;
@@ -46,7 +47,8 @@ record PageDocument(String pdf) {
                                 draft.handover(),
                                 GivenValues.of(draft.file(), draft.file(), draft.handover()),
                                 comparison,
-                                Optional.of(studies.sensitivity(List.of(), listener))),
+                                Optional.of(studies.sensitivity(List.of(), listener)),
+                                Alternative.AS_WRITTEN),
                         Paper.usualWith(request.resultsIn()),
                         studies.provenance().program())
                 .get(DocumentFiles.PDF);

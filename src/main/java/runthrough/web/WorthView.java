@@ -110,7 +110,7 @@ record WorthView(
     }
 
     private static Document document(RunThroughResult result, Handover handover, Optional<Comparison> comparison) {
-        return DocumentMaker.of(result, handover, List.of(), comparison, Optional.empty());
+        return DocumentMaker.of(result, handover, List.of(), comparison, Optional.empty(), Alternative.AS_WRITTEN);
     }
 
     private static DocumentChapter chapter(Document document, String id) {

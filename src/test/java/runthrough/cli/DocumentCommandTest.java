@@ -76,8 +76,11 @@ class DocumentCommandTest {
                 .contains("accumulator.stroke 12 m set for this run", "process.speed 50 m/min set for this run")
                 .contains("coil-change.join.join strip 60 s not stated")
                 .doesNotContain("accumulator.capacity 100 m");
-        // All run through but for the rethreads.
-        assertThat(text).containsPattern("as written [^.]*100 %").contains("larger", "rethread", "faster");
+        // It is called by its name, and the line as written stands among the others.
+        assertThat(text).contains("The line with \"larger\", in a year").contains("as written", "rethread", "faster");
+        assertThat(Files.readString(folder.resolve("reports/quick-document/summary.svg")))
+                .containsOnlyOnce(">larger<")
+                .containsOnlyOnce(">as written<");
     }
 
     @Test

@@ -148,6 +148,27 @@ class MixSharesTest {
                 .isInstanceOf(ScenarioReading.Refused.class);
     }
 
+    /** Run alone or held against others, an alternative has the same shares under the same settings. */
+    @Test
+    void whatIsSetBesidesStaysInEveryAlternative() {
+        ScenarioFile file = ScenarioFile.of(
+                Path.of("line.yaml"),
+                mix("50 %, 30 %, 20 %").text()
+                        + "alternatives:\n  both: {\"coils.mix[1].weight\": 50 %, \"coils.mix[2].weight\": 20 %}\n");
+        Setting third = set("coils.mix[3].weight", "30 %");
+        List<Setting> both = file.alternative("both").orElseThrow();
+        Setting other = set("coils.mix[3].weight", "65 %");
+
+        assertThat(shares(
+                        file.with(Stream.concat(both.stream(), Stream.of(third)).toList())))
+                .containsExactly(0.5, 0.2, 0.3);
+        for (List<Setting> order : List.of(
+                Stream.concat(both.stream(), Stream.of(other)).toList(),
+                Stream.concat(Stream.of(other), both.stream()).toList())) {
+            assertThat(shares(file.with(order))).containsExactly(0.25, 0.1, 0.65);
+        }
+    }
+
     @Test
     void aShareMayBeSetWithItsCoil() {
         ScenarioFile file = mix("50 %, 30 %, 20 %").open();

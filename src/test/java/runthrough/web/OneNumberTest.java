@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import runthrough.handcalc.Margin;
+import runthrough.plant.Alternative;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.handover.Handover;
 import runthrough.quantity.Kind;
@@ -167,7 +168,8 @@ class OneNumberTest {
 
     /** Every number of the document that the run names, too, is the same; and the levers, causes and closed form are. */
     private static void inDocument(Levers levers, RunThroughResult result, Answer run) {
-        Document document = DocumentMaker.of(result, Handover.NONE, List.of(), Optional.empty(), Optional.empty());
+        Document document = DocumentMaker.of(
+                result, Handover.NONE, List.of(), Optional.empty(), Optional.empty(), Alternative.AS_WRITTEN);
         Map<String, Figure> said = run.figures().stream().collect(Collectors.toMap(Figure::name, figure -> figure));
         List<Figure> shared = Stream.concat(document.figures().stream(), document.report().figures().stream())
                 .filter(figure -> said.containsKey(figure.name()))

@@ -91,7 +91,7 @@ final class BenefitChapter {
 
     private Table today() {
         double shifts = year.shifts();
-        return TableMaker.<Yearly>of("The line as written, in a year")
+        return TableMaker.<Yearly>of("The line " + year.called() + ", in a year")
                 .words("", Yearly::name)
                 .estimate("Mean", Yearly::value)
                 .of(List.of(

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import runthrough.chart.document.SummaryData;
-import runthrough.plant.Alternative;
 import runthrough.plant.Line;
 import runthrough.plant.SimulationRequest;
 import runthrough.quantity.Kind;
@@ -76,19 +75,19 @@ final class Decision {
                 verdict.storage().map(this::strip));
     }
 
-    private String asWritten() {
-        return comparison.isPresent() ? Alternative.AS_WRITTEN : "as it is";
+    private String name() {
+        return comparison.isPresent() ? year.line() : "as it is";
     }
 
     private Stream<Compared> others() {
         return comparison.stream()
                 .flatMap(all -> all.all().stream())
-                .filter(one -> !one.alternative().name().equals(Alternative.AS_WRITTEN));
+                .filter(one -> !one.alternative().name().equals(year.line()));
     }
 
     private List<SummaryData.Share> shares() {
         return Stream.concat(
-                        Stream.of(share(asWritten(), true, verdict.shareRunThrough(), verdict.chance())),
+                        Stream.of(share(name(), true, verdict.shareRunThrough(), verdict.chance())),
                         others().map(one -> share(
                                 one.alternative().name(),
                                 false,
@@ -111,7 +110,7 @@ final class Decision {
     private List<SummaryData.InYear> years() {
         return Stream.concat(
                         Stream.of(new SummaryData.InYear(
-                                asWritten(), true, amount(year.lostTime()), amount(year.goodOutput()))),
+                                name(), true, amount(year.lostTime()), amount(year.goodOutput()))),
                         others().map(one -> new SummaryData.InYear(
                                 one.alternative().name(),
                                 false,

@@ -41,7 +41,8 @@ public final class DocumentMaker {
             Handover handover,
             List<GivenValue> given,
             Optional<Comparison> comparison,
-            Optional<Answer> sensitivity) {
+            Optional<Answer> sensitivity,
+            String name) {
         this.result = result;
         this.handover = handover;
         this.given = given;
@@ -51,6 +52,7 @@ public final class DocumentMaker {
         this.texts = new Texts(request.resultsIn(), result.study().verdict().chance());
         this.report = VerdictAnswer.of(result);
         this.year = new Year(
+                name,
                 result.study().verdict(),
                 request.run().yearlyTime(),
                 comparison.map(all -> Benefit.of(all, handover.money())).orElse(List.of()),
@@ -65,14 +67,16 @@ public final class DocumentMaker {
      * @param given every value of the scenario
      * @param comparison of alternatives, where there are any
      * @param sensitivity of the answer, where that was asked
+     * @param name of the line among its alternatives
      */
     public static Document of(
             RunThroughResult result,
             Handover handover,
             List<GivenValue> given,
             Optional<Comparison> comparison,
-            Optional<Answer> sensitivity) {
-        return new DocumentMaker(result, handover, given, comparison, sensitivity).document();
+            Optional<Answer> sensitivity,
+            String name) {
+        return new DocumentMaker(result, handover, given, comparison, sensitivity, name).document();
     }
 
     private Document document() {

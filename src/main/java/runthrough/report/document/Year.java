@@ -2,6 +2,7 @@ package runthrough.report.document;
 
 import java.util.List;
 import java.util.Optional;
+import runthrough.plant.Alternative;
 import runthrough.plant.handover.Money;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
@@ -16,15 +17,21 @@ import runthrough.study.statistics.Estimate;
 /**
  * What is known of a year of a line, for the page to decide on and for the chapter on what it is worth.
  *
- * @param verdict on the line as written
+ * @param line what it is called beside its alternatives
+ * @param verdict on it
  * @param time that is scheduled in it (s)
  * @param benefits of the alternatives over the one called today; none where there is nothing to compare
  * @param money what counts in money, where the user said so
  * @param texts for its numbers
  */
-record Year(Verdict verdict, double time, List<Benefit> benefits, Optional<Money> money, Texts texts) {
+record Year(String line, Verdict verdict, double time, List<Benefit> benefits, Optional<Money> money, Texts texts) {
     Year {
         benefits = List.copyOf(benefits);
+    }
+
+    /** What is said of the line, behind "the line". */
+    String called() {
+        return line.equals(Alternative.AS_WRITTEN) ? line : "with \"" + line + "\"";
     }
 
     /** How many shifts of 8 h it has. */

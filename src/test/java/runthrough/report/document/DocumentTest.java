@@ -28,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import runthrough.chart.Chart;
+import runthrough.plant.Alternative;
 import runthrough.plant.CoilChange.Reject;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
@@ -47,7 +48,8 @@ class DocumentTest {
     private static final byte[] PAGES = DocumentPdf.render(DOCUMENT, Paper.A4, PROGRAM);
 
     private static Document document(RunThroughResult result) {
-        return DocumentMaker.of(result, Handover.NONE, List.of(), Optional.empty(), Optional.empty());
+        return DocumentMaker.of(
+                result, Handover.NONE, List.of(), Optional.empty(), Optional.empty(), Alternative.AS_WRITTEN);
     }
 
     private static Document hostile() {

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.Alternative;
 import runthrough.plant.Distribution;
 import runthrough.plant.handover.Money;
 import runthrough.quantity.UnitSystem;
@@ -164,7 +165,7 @@ class WorthWordsTest {
 
     private static List<String> said(Verdict verdict, Optional<Money> money, Benefit... benefits) {
         Texts texts = new Texts(UnitSystem.METRIC, true);
-        return new WorthWords(new Year(verdict, 4000 * HOUR, List.of(benefits), money, texts))
+        return new WorthWords(new Year(Alternative.AS_WRITTEN, verdict, 4000 * HOUR, List.of(benefits), money, texts))
                 .sentences().stream()
                         .map(sentence -> sentence.replace('\u00a0', ' '))
                         .toList();
