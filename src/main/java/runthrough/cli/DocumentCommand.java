@@ -85,7 +85,9 @@ final class DocumentCommand implements Callable<Integer> {
         asked.warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
         Path folder = out == null ? Path.of("reports").resolve(ReportPlace.name(scenario) + "-document") : out;
         try (FolderWriter files = FolderWriter.open(environment.path(folder))) {
-            DocumentRun.Made made = run(DocumentRun.of(asked, overrides));
+            DocumentRun run = DocumentRun.of(asked, overrides);
+            run.alternatives().warnings().stream().map(Scenario::asWarning).forEach(environment.err()::println);
+            DocumentRun.Made made = run(run);
             Paper on = paper == null ? Paper.usualWith(asked.request().resultsIn()) : paper;
             files.complete(() -> DocumentFiles.of(made.document(), on, ProgramVersion.text()));
             environment.out().print(TerminalWriter.render(made.document().report(), false));

@@ -13,6 +13,7 @@ import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.InputFile;
 import runthrough.cli.terminal.ProgramVersion;
+import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.Message;
@@ -211,21 +212,42 @@ record Scenario(
         return new Provenance(
                 ProgramVersion.text(),
                 Optional.of(fingerprint),
-                settings.stream().flatMap(setting -> change(setting).stream()).toList(),
+                changes(),
                 Optional.ofNullable(date).or(() -> handover.cover().date()));
     }
 
+    /** What was set otherwise than the file says, as it was run, and what made room for it. */
+    private List<String> changes() {
+        ScenarioFile run = file.saying(settings);
+        return Stream.concat(
+                        settings.stream().flatMap(setting -> change(setting, run).stream()),
+                        file.sharesBeside(settings).stream()
+                                .map(path -> change(path, run.said(path).orElse(""), file.said(path))))
+                .toList();
+    }
+
     /** What {@code setting} changed, as a file would have it; empty where the file says the same. */
-    private Optional<String> change(Setting setting) {
+    private Optional<String> change(Setting setting, ScenarioFile run) {
         Optional<String> before = file.said(setting.path());
-        boolean isSame = number(setting)
-                        .filter(number -> number.isPresent(setting.value()))
-                        .isPresent()
-                || before.filter(setting.value().text()::equals).isPresent();
+        // What is set later may have changed it again.
+        Optional<String> after = LineFigure.called(setting.path()).isPresent()
+                ? Optional.empty()
+                : run.said(setting.path())
+                        .filter(text -> !text.equals(setting.value().text()));
+        boolean isSame = after.isPresent()
+                ? after.equals(before)
+                : number(setting)
+                                .filter(number -> number.isPresent(setting.value()))
+                                .isPresent()
+                        || before.filter(setting.value().text()::equals).isPresent();
         return isSame
                 ? Optional.empty()
-                : Optional.of(setting.path() + " = " + shortened(written(setting))
-                        + before.map(text -> " instead of " + shortened(text)).orElse(""));
+                : Optional.of(change(setting.path(), after.orElseGet(() -> written(setting)), before));
+    }
+
+    private static String change(String path, String now, Optional<String> before) {
+        return path + " = " + shortened(now)
+                + before.map(text -> " instead of " + shortened(text)).orElse("");
     }
 
     private Optional<Input> number(Setting setting) {

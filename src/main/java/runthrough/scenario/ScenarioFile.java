@@ -130,7 +130,7 @@ public final class ScenarioFile {
                 .filter(figure ->
                         settings.stream().noneMatch(other -> other.path().equals(figure.path())))
                 .collect(Collectors.toCollection(ArrayList::new));
-        Raw changed = changed(root.get(), settings, scaled, problems);
+        Raw changed = consistent(root.get(), applied(root.get(), settings, scaled, problems), settings);
         Readings readings = Optional.ofNullable(known.get()).orElseGet(Readings::first);
         ScenarioReader reader = new ScenarioReader(file, coils, readings, new FigureSettings(scaled), problems);
         Optional<SimulationRequest> request = reader.request(changed);
@@ -168,13 +168,32 @@ public final class ScenarioFile {
                 : Optional.of(value).filter(any -> path.strip().endsWith("." + MixShares.WEIGHT));
     }
 
+    /** Paths of the shares of a mix that made room for {@code settings}, of which none names them. */
+    public List<String> sharesBeside(List<Setting> settings) {
+        boolean isOfShares = settings.stream()
+                .anyMatch(setting -> share(setting.path(), setting.value()).isPresent());
+        if (!isOfShares) {
+            return List.of();
+        }
+        Optional<Raw> run = saying(settings).root;
+        Set<String> named =
+                settings.stream().map(setting -> usualPath(setting.path(), run)).collect(Collectors.toSet());
+        return inputs().stream()
+                .map(Input::path)
+                .filter(path -> path.startsWith(MIX) && path.endsWith("." + MixShares.WEIGHT))
+                .filter(path -> named.stream().noneMatch(other -> path.equals(other) || path.startsWith(other + ".")))
+                .filter(path -> !said(path).equals(saying(settings).said(path)))
+                .toList();
+    }
+
     /** {@code own} settings, and before them those of {@code others} that none of them replaces, in whatever way it names the part. */
     public List<Setting> replacing(List<Setting> own, List<Setting> others) {
-        Optional<Raw> changed = root.map(raw -> changed(raw, others, new ArrayList<>(), new Problems()));
+        Optional<Raw> changed = root.map(raw -> applied(raw, others, new ArrayList<>(), new Problems()));
         Set<String> replaced =
-                own.stream().map(setting -> usualPath(setting, changed)).collect(Collectors.toSet());
+                own.stream().map(setting -> usualPath(setting.path(), changed)).collect(Collectors.toSet());
         return Stream.concat(
-                        others.stream().filter(other -> !replaced.contains(usualPath(other, changed))), own.stream())
+                        others.stream().filter(other -> !replaced.contains(usualPath(other.path(), changed))),
+                        own.stream())
                 .toList();
     }
 
@@ -183,14 +202,14 @@ public final class ScenarioFile {
         return figures.stream().anyMatch(figure -> figure.path().equals(path));
     }
 
-    private static String usualPath(Setting setting, Optional<Raw> root) {
-        return root.flatMap(raw -> Route.find(ScenarioKeys.SCENARIO, raw, setting.path()))
+    private static String usualPath(String path, Optional<Raw> root) {
+        return root.flatMap(raw -> Route.find(ScenarioKeys.SCENARIO, raw, path))
                 .map(Route::path)
-                .orElse(setting.path());
+                .orElse(path);
     }
 
     /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected. */
-    static Raw changed(Raw root, List<Setting> settings, List<Setting> figures, Problems problems) {
+    static Raw applied(Raw root, List<Setting> settings, List<Setting> figures, Problems problems) {
         Raw changed = root;
         Set<String> seen = new HashSet<>();
         for (Setting setting : settings) {
@@ -208,7 +227,7 @@ public final class ScenarioFile {
                 changed = route.get().part().put().apply(setting.value());
             }
         }
-        return consistent(root, changed, settings);
+        return changed;
     }
 
     /** {@code changed}, which came of {@code settings} in {@code root}, without origins of what is no longer there, and with shares that agree. */
@@ -223,7 +242,8 @@ public final class ScenarioFile {
                         Collectors.flatMapping(
                                 setting -> share(setting.path(), setting.value()).stream(), Collectors.toSet())));
         Raw agreed = withRoom(changed, shares.values());
-        if (settings.isEmpty() || !(agreed instanceof Raw.Mapping mapping)) {
+        boolean maybeLost = settings.stream().anyMatch(ScenarioFile::mayRemove);
+        if (!maybeLost || !(agreed instanceof Raw.Mapping mapping)) {
             return agreed;
         }
         String key = HandoverKeys.ORIGINS.name();
@@ -235,6 +255,12 @@ public final class ScenarioFile {
                                 .filter(path -> isThere(root, path) && !isThere(agreed, path))
                                 .collect(Collectors.toSet()))))
                 .orElse(mapping);
+    }
+
+    /** Whether with {@code setting} an item may go that has a name, or its name. */
+    private static boolean mayRemove(Setting setting) {
+        return !(setting.value() instanceof Raw.Scalar)
+                || setting.path().strip().endsWith(".name");
     }
 
     private static boolean isThere(Raw root, String path) {
@@ -328,7 +354,8 @@ public final class ScenarioFile {
         if (root.isEmpty() || !(with(settings) instanceof ScenarioReading.Accepted accepted)) {
             return Optional.empty();
         }
-        Raw changed = changed(root.get(), settings, new ArrayList<>(), new Problems());
+        Raw changed =
+                consistent(root.get(), applied(root.get(), settings, new ArrayList<>(), new Problems()), settings);
         return new Inputs(changed).find(accepted.request(), asked, problems);
     }
 

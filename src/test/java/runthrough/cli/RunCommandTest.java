@@ -6,9 +6,13 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What {@code run} prints, and with which exit code. */
 class RunCommandTest {
@@ -43,6 +47,31 @@ class RunCommandTest {
 
     private static JsonNode tree(String json) throws JsonProcessingException {
         return JsonMapper.builder().build().readTree(json);
+    }
+
+    /** Hand calculation: 60 leaves 40 for 30 and 20, three to two; 75 leaves 25 for 40 and 20, two to one. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        two | coils.mix[1].weight=60% | coils.mix[1].weight = 60 % instead of 50 %; coils.mix[2].weight = 24 % instead of 30 %; coils.mix[3].weight = 16 % instead of 20 %.
+        one | coils.mix[2].weight=75% | coils.mix[1].weight = 16.6667 % instead of 50 %; coils.mix[2].weight = 75 % instead of 30 %; coils.mix[3].weight = 8.3333 % instead of 20 %.
+        """)
+    void sharesAreStatedAsTheyWereRun(String alternative, String set, String changes) {
+        String coil = "thickness: 2 mm, width: 200 mm, density: 7850 kg/m3, length: 1000 m}";
+        session.write(
+                "mix.yaml",
+                Session.LINE.replaceAll(
+                                "(?m)^coil:.*$",
+                                "coils: {mix: [{weight: 50 %, " + coil + ", {weight: 30 %, " + coil
+                                        + ", {weight: 20 %, " + coil + "]}")
+                        + "alternatives: {one: {\"coils.mix[1].weight\": 40 %}}\n");
+        List<String> command = new ArrayList<>(List.of("run", "mix.yaml", "--no-report", "--set", set));
+        if (alternative.equals("one")) {
+            command.addAll(List.of("--alternative", "one"));
+        }
+
+        Session.Done done = session.run(command.toArray(String[]::new));
+
+        assertThat(done.out().replaceAll("\\s+", " ")).contains("Changed for this run: " + changes);
     }
 
     /** Who reads the report knows what was run, also where one random time takes the place of another. */

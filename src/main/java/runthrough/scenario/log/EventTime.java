@@ -82,8 +82,11 @@ final class EventTime {
     }
 
     private static Unreadable unreadable(String text) {
-        return QuantityParser.oddNumber(
-                        text, number -> QuantityParser.readNumber(number).isPresent())
+        // What has a colon is no number of seconds, but a clock or a date that is wrong.
+        return Optional.of(text)
+                .filter(seconds -> seconds.indexOf(':') < 0)
+                .flatMap(seconds -> QuantityParser.oddNumber(
+                        seconds, number -> QuantityParser.readNumber(number).isPresent()))
                 .orElseGet(() -> new Unreadable(
                         "is not a time; write seconds, h:mm:ss or a date like 2026-03-01T06:13:05", MEND));
     }

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -101,21 +102,36 @@ public record TextFile(String name, String text) {
     public static Optional<Hindrance> hindrance(Path path, String what, long largest) {
         String itself = "Give the " + what + " file itself.";
         try {
-            // Of a file in a folder that may not be entered nobody knows whether it exists.
-            if (Files.notExists(path) || (Files.isSymbolicLink(path) && !Files.exists(path))) {
-                return Optional.of(missing(path, what));
+            if (!Files.exists(path)) {
+                return Optional.of(isHidden(path) ? unasked() : missing(path, what));
             } else if (Files.isDirectory(path)) {
                 return Optional.of(new Hindrance("is a directory", itself));
-            } else if (Files.exists(path) && !Files.isRegularFile(path)) {
+            } else if (!Files.isRegularFile(path)) {
                 return Optional.of(new Hindrance("is not an ordinary file", itself));
             } else if (!Files.isReadable(path)) {
-                return Optional.of(new Hindrance("may not be read", "Ask for permission to read it."));
+                return Optional.of(unasked());
             } else if (Files.size(path) > largest) {
                 return Optional.of(tooLarge(what, largest));
             }
             return Optional.empty();
         } catch (IOException e) {
             return Optional.of(unreadable(e));
+        }
+    }
+
+    private static Hindrance unasked() {
+        return new Hindrance("may not be read", "Ask for permission to read it.");
+    }
+
+    /** Whether {@code path} lies in a folder that may not be entered, so that nobody knows whether it exists. */
+    private static boolean isHidden(Path path) {
+        try {
+            Files.readAttributes(path, BasicFileAttributes.class);
+            return false;
+        } catch (AccessDeniedException e) {
+            return true;
+        } catch (IOException e) {
+            return false;
         }
     }
 
