@@ -23,7 +23,7 @@ import runthrough.study.times.SheetStatistics;
  * @param warnings one line each
  */
 record SheetSettings(List<Setting> settings, List<String> warnings) {
-    private static final String OPTION = "--times";
+    static final String OPTION = "--times";
     /** That of the command {@code times} when none is given. */
     private static final long SEED = 1;
 

@@ -25,16 +25,18 @@ final class AlternativesReader {
     private static final String NO_PART = "has no part in";
 
     private final ScenarioFile file;
+    private final List<Setting> under;
     private final List<Setting> settings;
     private final Raw.Mapping root;
     private final Problems problems = new Problems();
     private final List<AlternativesReading.Refused> refusals = new ArrayList<>();
     private final List<Problem> warnings = new ArrayList<>();
 
-    /** A reader of alternatives in {@code root}, each with {@code settings} besides. */
-    AlternativesReader(ScenarioFile file, Raw.Mapping root, List<Setting> settings) {
+    /** A reader of alternatives in {@code root}, each on top of what is set {@code under} it, and with {@code settings} besides. */
+    AlternativesReader(ScenarioFile file, Raw.Mapping root, List<Setting> under, List<Setting> settings) {
         this.file = file;
         this.root = root;
+        this.under = List.copyOf(under);
         this.settings = List.copyOf(settings);
     }
 
@@ -51,8 +53,8 @@ final class AlternativesReader {
         checkNames();
         String today = root.find(ScenarioKeys.TODAY.name())
                 .map(raw -> raw.shown().strip())
-                .filter(name -> settings.isEmpty()
-                        || all.stream().anyMatch(one -> one.name().equals(name)))
+                .filter(name ->
+                        isAsWritten() || all.stream().anyMatch(one -> one.name().equals(name)))
                 .orElse(Alternative.AS_WRITTEN);
         return new AlternativesReading(
                 all, today, problems.errors(), problems.further() + unread > 0, refusals, sorted(warnings));
@@ -141,7 +143,7 @@ final class AlternativesReader {
 
     private void tellOfNoChange(AlternativeKeys.Written one) {
         String path = ScenarioKeys.ALTERNATIVES.name() + "." + one.name();
-        if (settings.isEmpty()) {
+        if (isAsWritten()) {
             problems.error(Problem.at(
                     one.place(),
                     path,
@@ -171,7 +173,21 @@ final class AlternativesReader {
     }
 
     private ScenarioReading reading(AlternativeKeys.Written one) {
-        return file.with(file.replacing(one.settings(), settings));
+        List<Setting> own = one.settings();
+        return file.with(Stream.of(notReplaced(under, own), own, notReplaced(settings, own))
+                .flatMap(List::stream)
+                .toList());
+    }
+
+    /** Those of {@code others} of which {@code own} give no other value. */
+    private List<Setting> notReplaced(List<Setting> others, List<Setting> own) {
+        return file.replacing(own, others).stream()
+                .filter(setting -> !own.contains(setting))
+                .toList();
+    }
+
+    private boolean isAsWritten() {
+        return under.isEmpty() && settings.isEmpty();
     }
 
     private static boolean isSame(SimulationRequest one, SimulationRequest other) {

@@ -175,14 +175,15 @@ public final class ScenarioFile {
         if (!isOfShares) {
             return List.of();
         }
-        Optional<Raw> run = saying(settings).root;
-        Set<String> named =
-                settings.stream().map(setting -> usualPath(setting.path(), run)).collect(Collectors.toSet());
+        ScenarioFile run = saying(settings);
+        Set<String> named = settings.stream()
+                .map(setting -> usualPath(setting.path(), run.root))
+                .collect(Collectors.toSet());
         return inputs().stream()
                 .map(Input::path)
                 .filter(path -> path.startsWith(MIX) && path.endsWith("." + MixShares.WEIGHT))
                 .filter(path -> named.stream().noneMatch(other -> path.equals(other) || path.startsWith(other + ".")))
-                .filter(path -> !said(path).equals(saying(settings).said(path)))
+                .filter(path -> !said(path).equals(run.said(path)))
                 .toList();
     }
 
@@ -268,12 +269,15 @@ public final class ScenarioFile {
     }
 
     /**
-     * The alternatives that the file names, each with {@code settings} besides.
+     * The alternatives that the file names, each as if it were run by itself with the same settings.
      *
-     * @param written what the file asks with {@code settings}
+     * @param under what alternatives are on top of, as measured times are
+     * @param settings what is set on top of them, but for what they give another value of
+     * @param written what the file asks with both
      */
-    public AlternativesReading alternatives(List<Setting> settings, ScenarioReading.Accepted written) {
-        return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), settings).read(written);
+    public AlternativesReading alternatives(
+            List<Setting> under, List<Setting> settings, ScenarioReading.Accepted written) {
+        return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), under, settings).read(written);
     }
 
     /**
@@ -283,15 +287,18 @@ public final class ScenarioFile {
      * @param refused what came of reading the file with {@code settings}
      */
     public List<Problem> problemsOfAlternatives(List<Setting> settings, ScenarioReading.Refused refused) {
+        // None of them is on top of another, which the file itself sets.
+        List<Setting> besides =
+                settings.stream().filter(setting -> setting.place().line() == 0).toList();
         return root.filter(raw -> raw instanceof Raw.Mapping)
-                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, settings).problems(refused))
+                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, List.of(), besides).problems(refused))
                 .orElse(List.of());
     }
 
     /** What alternatives name that is not there: so much of what is wrong with them is known at once. */
     public List<Problem> astrayAlternatives() {
         return root.filter(raw -> raw instanceof Raw.Mapping)
-                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, List.of()).astray())
+                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, List.of(), List.of()).astray())
                 .orElse(List.of());
     }
 

@@ -31,13 +31,13 @@ class AlternativesTest {
 
     private AlternativesReading read(String... sections) {
         ScenarioFile file = ScenarioFile.open(new Written(folder).file("line.yaml", Written.with(sections)));
-        return file.alternatives(List.of(), (ScenarioReading.Accepted) file.read());
+        return file.alternatives(List.of(), List.of(), (ScenarioReading.Accepted) file.read());
     }
 
     private List<String> problems(String... sections) {
         ScenarioFile file = ScenarioFile.open(new Written(folder).file("line.yaml", Written.with(sections)));
         List<Problem> problems = file.read() instanceof ScenarioReading.Accepted accepted
-                ? file.alternatives(List.of(), accepted).problems()
+                ? file.alternatives(List.of(), List.of(), accepted).problems()
                 : Stream.concat(
                                 ((ScenarioReading.Refused) file.read()).problems().stream(),
                                 file.problemsOfAlternatives(List.of(), (ScenarioReading.Refused) file.read()).stream())
@@ -52,7 +52,7 @@ class AlternativesTest {
     @MethodSource("shipped")
     void alternativesOfTheShippedScenariosCanBeRunWithoutAWarning(Path path) {
         ScenarioFile file = ScenarioFile.open(path);
-        AlternativesReading reading = file.alternatives(List.of(), (ScenarioReading.Accepted) file.read());
+        AlternativesReading reading = file.alternatives(List.of(), List.of(), (ScenarioReading.Accepted) file.read());
 
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.warnings()).isEmpty();
@@ -196,7 +196,8 @@ class AlternativesTest {
                 Setting.written("entry.uncoilers", "2", "--set", new Problems()).orElseThrow(),
                 Setting.written("accumulator.capacity", "90 m", "--set", new Problems())
                         .orElseThrow());
-        AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
+        AlternativesReading reading =
+                file.alternatives(List.of(), settings, (ScenarioReading.Accepted) file.with(settings));
 
         Alternative a = reading.alternatives().get(1);
         assertThat(a.request().line().entry().uncoilers()).isEqualTo(3);
@@ -213,10 +214,53 @@ class AlternativesTest {
         List<Setting> settings = List.of(Setting.written("coil-change.join.join", "40 s", "--set", new Problems())
                 .orElseThrow());
 
-        AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
+        AlternativesReading reading =
+                file.alternatives(List.of(), settings, (ScenarioReading.Accepted) file.with(settings));
 
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.alternatives()).hasSize(2);
+    }
+
+    /** One question, one answer: run by itself or held against others, with the same settings. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        {accumulator: {strands: 8, stroke: 6 m}} | accumulator.stroke | 4 m
+        {accumulator.capacity: 60 m}             | accumulator        | {strands: 8, stroke: 6 m}
+        {coil-change.join: [{weld: 20 s}]}       | coil-change.join.weld | 30 s
+        """)
+    void settingsAreOnTopOfAnAlternativeAsWhereItIsRunByItself(String alternative, String path, String value) {
+        ScenarioFile file = ScenarioFile.open(new Written(folder)
+                .file("line.yaml", Written.with("alternatives: {a: " + alternative + ", b: {entry.uncoilers: 3}}")));
+        List<Setting> own = file.alternative("a").orElseThrow();
+        Setting set = Setting.written(path, value, "--set", new Problems()).orElseThrow();
+        ScenarioReading.Accepted alone = (ScenarioReading.Accepted)
+                file.with(Stream.concat(own.stream(), Stream.of(set)).toList());
+
+        AlternativesReading reading =
+                file.alternatives(List.of(), List.of(set), (ScenarioReading.Accepted) file.read());
+
+        assertThat(reading.alternatives())
+                .filteredOn(one -> one.name().equals("a"))
+                .singleElement()
+                .extracting(one -> one.request().line())
+                .isEqualTo(alone.request().line());
+    }
+
+    /** Measured times are those of the scenario: an alternative may say otherwise. */
+    @Test
+    void whatIsSetUnderAnAlternativeGivesWay() {
+        ScenarioFile file = ScenarioFile.open(new Written(folder)
+                .file("line.yaml", Written.with("alternatives: {a: {coil-change.join: [{join: 20 s}]}}")));
+        Setting timed = Setting.written("coil-change.join.join", "40 s", "--times", new Problems())
+                .orElseThrow();
+
+        AlternativesReading reading =
+                file.alternatives(List.of(timed), List.of(), (ScenarioReading.Accepted) file.with(List.of(timed)));
+
+        ScenarioReading.Accepted alone =
+                (ScenarioReading.Accepted) file.with(file.alternative("a").orElseThrow());
+        assertThat(reading.alternatives().get(1).request().line())
+                .isEqualTo(alone.request().line());
     }
 
     /** The scenario itself is not wrong for what is set of it for a run. */
@@ -231,7 +275,8 @@ class AlternativesTest {
         List<Setting> settings = List.of(
                 Setting.written("entry.uncoilers", "3", "--set", new Problems()).orElseThrow());
 
-        AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
+        AlternativesReading reading =
+                file.alternatives(List.of(), settings, (ScenarioReading.Accepted) file.with(settings));
 
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.warnings())
