@@ -68,18 +68,8 @@ public final class ScenarioFile {
     /** The file as if it said {@code settings}, which {@link #with} accepts, itself. */
     public ScenarioFile saying(List<Setting> settings) {
         List<Setting> both = new ArrayList<>(figures);
-        Optional<Raw> changed = root;
-        for (Setting setting : settings) {
-            if (LineFigure.called(setting.path()).isPresent()) {
-                both.add(setting);
-            } else {
-                changed = changed.map(raw -> Route.find(ScenarioKeys.SCENARIO, raw, setting.path())
-                        .map(way -> way.part().put().apply(setting.value()))
-                        .orElse(raw));
-            }
-        }
-        return new ScenarioFile(
-                file, changed.map(raw -> consistent(root.orElseThrow(), raw, settings)), unreadable, both, coils);
+        Optional<Raw> changed = root.map(raw -> changed(raw, settings, both, new Problems()));
+        return new ScenarioFile(file, changed, unreadable, both, coils);
     }
 
     /**
@@ -130,7 +120,7 @@ public final class ScenarioFile {
                 .filter(figure ->
                         settings.stream().noneMatch(other -> other.path().equals(figure.path())))
                 .collect(Collectors.toCollection(ArrayList::new));
-        Raw changed = consistent(root.get(), applied(root.get(), settings, scaled, problems), settings);
+        Raw changed = changed(root.get(), settings, scaled, problems);
         Readings readings = Optional.ofNullable(known.get()).orElseGet(Readings::first);
         ScenarioReader reader = new ScenarioReader(file, coils, readings, new FigureSettings(scaled), problems);
         Optional<SimulationRequest> request = reader.request(changed);
@@ -207,6 +197,11 @@ public final class ScenarioFile {
         return root.flatMap(raw -> Route.find(ScenarioKeys.SCENARIO, raw, path))
                 .map(Route::path)
                 .orElse(path);
+    }
+
+    /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected, and with what goes with them. */
+    private static Raw changed(Raw root, List<Setting> settings, List<Setting> figures, Problems problems) {
+        return consistent(root, applied(root, settings, figures, problems), settings);
     }
 
     /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected. */
@@ -361,8 +356,7 @@ public final class ScenarioFile {
         if (root.isEmpty() || !(with(settings) instanceof ScenarioReading.Accepted accepted)) {
             return Optional.empty();
         }
-        Raw changed =
-                consistent(root.get(), applied(root.get(), settings, new ArrayList<>(), new Problems()), settings);
+        Raw changed = changed(root.get(), settings, new ArrayList<>(), new Problems());
         return new Inputs(changed).find(accepted.request(), asked, problems);
     }
 
