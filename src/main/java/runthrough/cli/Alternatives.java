@@ -10,7 +10,6 @@ import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.Message;
 import runthrough.scenario.AlternativesReading;
 import runthrough.scenario.ScenarioReading;
-import runthrough.scenario.Setting;
 import runthrough.study.comparison.Comparison;
 
 /**
@@ -51,13 +50,7 @@ record Alternatives(List<Alternative> all, List<Comparison.NotRun> notRun, Strin
         if (!(asked.file().with(asked.settings()) instanceof ScenarioReading.Accepted written)) {
             throw new IllegalStateException("the scenario was accepted before");
         }
-        List<Setting> times = asked.settings().stream()
-                .filter(setting -> setting.value().place().file().equals(SheetSettings.OPTION))
-                .toList();
-        List<Setting> others = asked.settings().stream()
-                .filter(setting -> !times.contains(setting))
-                .toList();
-        AlternativesReading reading = asked.file().alternatives(times, others, written);
+        AlternativesReading reading = asked.file().alternatives(asked.settings(), written);
         List<AlternativesReading.Refused> refused = withoutRefused ? reading.leftOut() : List.of();
         List<String> errors = new ArrayList<>(Scenario.texts(withoutRefused ? reading.hindering() : reading.problems())
                 .toList());

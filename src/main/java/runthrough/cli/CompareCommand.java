@@ -59,7 +59,7 @@ final class CompareCommand extends StudyCommand {
                 .ifPresent(one -> {
                     throw new BadInputException("--today = " + one.name() + "; cannot be run: " + one.why() + ".");
                 });
-        Alternative reference = named(today == null ? alternatives.today() : today.strip(), alternatives.all());
+        Alternative reference = named(today == null ? alternatives.today() : today.strip(), asked, alternatives.all());
         ComparisonStudy study = new ComparisonStudy(
                 reference,
                 alternatives.all().stream()
@@ -75,12 +75,15 @@ final class CompareCommand extends StudyCommand {
                 provenance);
     }
 
-    private static Alternative named(String name, List<Alternative> all) {
+    private static Alternative named(String name, Scenario asked, List<Alternative> all) {
         List<String> names = all.stream().map(Alternative::name).toList();
         return all.stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new BadInputException("--today = " + name
-                        + "; is not an alternative of this scenario. " + Nearest.remedy(name, names)));
+                .orElseThrow(() -> new BadInputException("--today = " + name + "; "
+                        + (asked.file().alternatives().contains(name)
+                                ? "changes nothing of what is set for this run. Give --today \""
+                                        + Alternative.AS_WRITTEN + "\"."
+                                : "is not an alternative of this scenario. " + Nearest.remedy(name, names))));
     }
 }

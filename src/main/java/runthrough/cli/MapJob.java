@@ -9,6 +9,7 @@ import runthrough.report.Answer;
 import runthrough.report.Provenance;
 import runthrough.report.map.MapAnswer;
 import runthrough.report.map.MapProgress;
+import runthrough.study.StudyException;
 import runthrough.study.StudyListener;
 import runthrough.study.map.MapPlan;
 import runthrough.study.map.MapStore;
@@ -58,6 +59,10 @@ final class MapJob implements StudyCommand.Study {
             ShareMap map = study.run(
                     threads, listener, progress.<MapStore>map(kept -> kept).orElse(MapStore.NONE));
             return MapAnswer.of(map, warnings, provenance);
+        } catch (StudyException e) {
+            // The same command gives no more the next time.
+            progress.ifPresent(MapProgress::delete);
+            throw e;
         } finally {
             progress.ifPresent(MapProgress::close);
         }

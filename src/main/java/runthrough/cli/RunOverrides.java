@@ -80,7 +80,8 @@ final class RunOverrides {
             paramLabel = "SHEET",
             description =
                     "Take the times of work elements from this time-study sheet: for each of its columns the distribution that the "
-                            + "command times recommends, in the place of what the scenario says of the element of that name.")
+                            + "command times recommends, in the place of what the scenario says of the element of that name. An element to "
+                            + "which an alternative or --set gives another time goes by the scenario and that.")
     private @Nullable Path times;
 
     /** The time-study sheet to take times from, if one is named. */

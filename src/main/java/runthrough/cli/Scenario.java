@@ -105,14 +105,20 @@ record Scenario(
         MeasuredTimes measured = MeasuredTimes.read(environment.path(sheet), sheet.toString());
         SheetSettings times =
                 SheetSettings.of(measured, of(input, settings).request().line().change());
-        Scenario timed = of(
-                input,
-                Stream.concat(times.settings().stream(), settings.stream()).toList());
+        List<Setting> both =
+                Stream.concat(times.settings().stream(), settings.stream()).toList();
+        Scenario timed = of(input, both);
         return new Scenario(
                         opened,
                         timed.settings(),
                         timed.request(),
-                        Stream.concat(timed.warnings().stream(), times.warnings().stream())
+                        Stream.of(
+                                        timed.warnings().stream(),
+                                        times.warnings().stream(),
+                                        opened.givenUp(both).stream()
+                                                .map(path -> sheet + " has times of " + path
+                                                        + ", which are not used: it is given another time."))
+                                .flatMap(texts -> texts)
                                 .toList(),
                         timed.handover(),
                         timed.fingerprint())
@@ -220,7 +226,7 @@ record Scenario(
     private List<String> changes() {
         ScenarioFile run = file.saying(settings);
         return Stream.concat(
-                        settings.stream().flatMap(setting -> change(setting, run).stream()),
+                        file.holding(settings).stream().flatMap(setting -> change(setting, run).stream()),
                         file.sharesBeside(settings).stream()
                                 .map(path -> change(path, run.said(path).orElse(""), file.said(path))))
                 .toList();

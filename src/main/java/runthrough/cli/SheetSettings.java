@@ -23,7 +23,6 @@ import runthrough.study.times.SheetStatistics;
  * @param warnings one line each
  */
 record SheetSettings(List<Setting> settings, List<String> warnings) {
-    static final String OPTION = "--times";
     /** That of the command {@code times} when none is given. */
     private static final long SEED = 1;
 
@@ -63,7 +62,8 @@ record SheetSettings(List<Setting> settings, List<String> warnings) {
         Problems none = new Problems();
         return keys.entrySet().stream()
                 .flatMap(key ->
-                        Setting.written(place.path() + "." + key.getKey(), key.getValue(), OPTION, none).stream())
+                        Setting.written(place.path() + "." + key.getKey(), key.getValue(), Setting.MEASURED, none)
+                                .stream())
                 .toList();
     }
 }

@@ -2,6 +2,7 @@ package runthrough.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -25,18 +26,16 @@ final class AlternativesReader {
     private static final String NO_PART = "has no part in";
 
     private final ScenarioFile file;
-    private final List<Setting> under;
     private final List<Setting> settings;
     private final Raw.Mapping root;
     private final Problems problems = new Problems();
     private final List<AlternativesReading.Refused> refusals = new ArrayList<>();
     private final List<Problem> warnings = new ArrayList<>();
 
-    /** A reader of alternatives in {@code root}, each on top of what is set {@code under} it, and with {@code settings} besides. */
-    AlternativesReader(ScenarioFile file, Raw.Mapping root, List<Setting> under, List<Setting> settings) {
+    /** A reader of alternatives in {@code root}, each with {@code settings} besides. */
+    AlternativesReader(ScenarioFile file, Raw.Mapping root, List<Setting> settings) {
         this.file = file;
         this.root = root;
-        this.under = List.copyOf(under);
         this.settings = List.copyOf(settings);
     }
 
@@ -138,6 +137,10 @@ final class AlternativesReader {
             tellOfNoChange(one);
             return Optional.empty();
         }
+        Set<String> known = file.givenUp(settings);
+        file.givenUp(besides(one)).stream()
+                .filter(path -> !known.contains(path))
+                .forEach(path -> warnings.add(named(givenUp(path, one.place()), one)));
         return Optional.of(new Alternative(one.name(), accepted.request()));
     }
 
@@ -172,22 +175,32 @@ final class AlternativesReader {
                 && written.flatMap(raw -> shape.read(raw, nowhere)).equals(wanted);
     }
 
-    private ScenarioReading reading(AlternativeKeys.Written one) {
-        List<Setting> own = one.settings();
-        return file.with(Stream.of(notReplaced(under, own), own, notReplaced(settings, own))
-                .flatMap(List::stream)
-                .toList());
+    private static Problem givenUp(String path, Place place) {
+        return Problem.at(
+                place,
+                path,
+                "",
+                "has measured times, which are not used: it is given another time",
+                "It goes by what the scenario says.");
     }
 
-    /** Those of {@code others} of which {@code own} give no other value. */
-    private List<Setting> notReplaced(List<Setting> others, List<Setting> own) {
-        return file.replacing(own, others).stream()
-                .filter(setting -> !own.contains(setting))
+    private ScenarioReading reading(AlternativeKeys.Written one) {
+        return file.withAsOneOfSeveral(besides(one));
+    }
+
+    /** What {@code one} sets, with what is set besides. */
+    private List<Setting> besides(AlternativeKeys.Written one) {
+        List<Setting> own = one.settings();
+        Map<Boolean, List<Setting>> besides = settings.stream().collect(Collectors.partitioningBy(Setting::isMeasured));
+        Stream<Setting> notReplaced =
+                file.replacing(own, besides.get(false)).stream().filter(setting -> !own.contains(setting));
+        return Stream.of(besides.get(true).stream(), own.stream(), notReplaced)
+                .flatMap(all -> all)
                 .toList();
     }
 
     private boolean isAsWritten() {
-        return under.isEmpty() && settings.isEmpty();
+        return settings.isEmpty();
     }
 
     private static boolean isSame(SimulationRequest one, SimulationRequest other) {

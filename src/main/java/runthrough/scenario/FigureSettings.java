@@ -13,13 +13,15 @@ import runthrough.scenario.grammar.Amount;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Range;
 import runthrough.scenario.source.Place;
+import runthrough.scenario.source.Problems;
 
 /**
  * Figures of a line that are set once the line is known.
  *
  * @param settings whose paths are names of figures, in the order in which they are applied
+ * @param ofSeveral whether they are set of several lines at once: one that has not what is set besides its file is run without
  */
-record FigureSettings(List<Setting> settings) {
+record FigureSettings(List<Setting> settings, boolean ofSeveral) {
 
     FigureSettings {
         settings = List.copyOf(settings);
@@ -31,9 +33,18 @@ record FigureSettings(List<Setting> settings) {
     }
 
     /** {@code request} with its line changed; empty when that cannot be, and {@code top} knows why. */
-    Optional<SimulationRequest> apply(SimulationRequest request, Context top) {
+    Optional<SimulationRequest> apply(SimulationRequest request, Context top, Problems problems) {
         Line line = request.line();
         for (Setting setting : settings) {
+            if (ofSeveral && setting.isBesides() && figure(setting).of(line).isEmpty()) {
+                problems.warning(
+                        setting.place(),
+                        setting.path(),
+                        setting.value().shown(),
+                        "is nothing that this line has",
+                        "It is run without.");
+                continue;
+            }
             Optional<Line> changed = apply(line, setting, top);
             if (changed.isEmpty()) {
                 return Optional.empty();

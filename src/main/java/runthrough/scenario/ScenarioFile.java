@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,7 +69,7 @@ public final class ScenarioFile {
     /** The file as if it said {@code settings}, which {@link #with} accepts, itself. */
     public ScenarioFile saying(List<Setting> settings) {
         List<Setting> both = new ArrayList<>(figures);
-        Optional<Raw> changed = root.map(raw -> changed(raw, settings, both, new Problems()));
+        Optional<Raw> changed = root.map(raw -> changed(raw, holding(settings), both, new Problems()));
         return new ScenarioFile(file, changed, unreadable, both, coils);
     }
 
@@ -108,10 +109,19 @@ public final class ScenarioFile {
     /**
      * What the file asks with {@code settings} in the place of what it says, applied in order. A setting may name a single
      * value, a whole section, or one that the file does not have; where a thing can be said in several ways, the way that is
-     * set replaces the others. Shares of a mix that are not set make room for those that are, and where that is not enough those that were
+     * set replaces the others; measured times give way to what is set, see {@link #holding}. Shares of a mix that are not set make room for those that are, and where that is not enough those that were
      * set before, in another place. Figures of the line are set after all others.
      */
     public ScenarioReading with(List<Setting> settings) {
+        return with(settings, false);
+    }
+
+    /** The same of one of several lines: figures that are set, and that it has not, are left out with a warning. */
+    ScenarioReading withAsOneOfSeveral(List<Setting> settings) {
+        return with(settings, true);
+    }
+
+    private ScenarioReading with(List<Setting> settings, boolean ofSeveral) {
         if (root.isEmpty()) {
             return new ScenarioReading.Refused(unreadable, 0, List.of(), false);
         }
@@ -120,9 +130,10 @@ public final class ScenarioFile {
                 .filter(figure ->
                         settings.stream().noneMatch(other -> other.path().equals(figure.path())))
                 .collect(Collectors.toCollection(ArrayList::new));
-        Raw changed = changed(root.get(), settings, scaled, problems);
+        Raw changed = changed(root.get(), holding(settings), scaled, problems);
         Readings readings = Optional.ofNullable(known.get()).orElseGet(Readings::first);
-        ScenarioReader reader = new ScenarioReader(file, coils, readings, new FigureSettings(scaled), problems);
+        ScenarioReader reader =
+                new ScenarioReader(file, coils, readings, new FigureSettings(scaled, ofSeveral), problems);
         Optional<SimulationRequest> request = reader.request(changed);
         known.compareAndSet(null, readings.done());
         return request.isPresent() && problems.none()
@@ -188,6 +199,54 @@ public final class ScenarioFile {
                 .toList();
     }
 
+    /** {@code settings} but for the measured times of {@link #givenUp} elements. */
+    public List<Setting> holding(List<Setting> settings) {
+        Set<String> givenUp = givenUp(settings);
+        return givenUp.isEmpty()
+                ? settings
+                : settings.stream()
+                        .filter(setting -> !setting.isMeasured() || !givenUp.contains(setting.around()))
+                        .toList();
+    }
+
+    /**
+     * Paths of the work elements of which {@code settings} hold measured times, and give another time besides: it goes by what the
+     * file and these say.
+     */
+    public Set<String> givenUp(List<Setting> settings) {
+        Map<Boolean, List<Setting>> byOrigin =
+                settings.stream().collect(Collectors.partitioningBy(Setting::isMeasured));
+        List<Setting> measured = byOrigin.get(true);
+        List<Setting> others = byOrigin.get(false);
+        if (root.isEmpty() || measured.isEmpty() || others.isEmpty()) {
+            return Set.of();
+        }
+        Raw said = root.get();
+        Raw timed = applied(said, measured, new ArrayList<>(), new Problems());
+        Raw all = applied(timed, others, new ArrayList<>(), new Problems());
+        // Of the file's own time for it, which the measured one replaced.
+        Set<String> ofFile = others.stream()
+                .map(Setting::path)
+                .filter(path -> isWritten(said, path) && !isWritten(timed, path))
+                .map(path -> usualPath(path, root))
+                .collect(Collectors.toSet());
+        Set<String> set = others.stream()
+                .map(setting -> usualPath(setting.path(), Optional.of(all)))
+                .collect(Collectors.toSet());
+        return measured.stream()
+                .filter(time -> set.contains(usualPath(time.path(), Optional.of(all)))
+                        || isThere(all, time.path()) && !isWritten(all, time.path())
+                        || ofFile.stream().anyMatch(path -> path.startsWith(usualPath(time.around(), root) + ".")))
+                .map(Setting::around)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static boolean isWritten(Raw root, String path) {
+        return Route.find(ScenarioKeys.SCENARIO, root, path)
+                .filter(route -> route.part().written().isPresent())
+                .isPresent();
+    }
+
     /** Whether the figure at {@code path} was set besides. */
     public boolean isFigureSet(String path) {
         return figures.stream().anyMatch(figure -> figure.path().equals(path));
@@ -231,7 +290,7 @@ public final class ScenarioFile {
         // What the file itself sets, as an alternative does, comes before what is set besides, in whatever order they
         // are applied.
         Map<String, Set<Raw>> shares = settings.stream()
-                .sorted(Comparator.comparing(setting -> setting.place().line() == 0))
+                .sorted(Comparator.comparing(Setting::isBesides))
                 .collect(Collectors.groupingBy(
                         setting -> setting.place().file(),
                         LinkedHashMap::new,
@@ -266,13 +325,11 @@ public final class ScenarioFile {
     /**
      * The alternatives that the file names, each as if it were run by itself with the same settings.
      *
-     * @param under what alternatives are on top of, as measured times are
-     * @param settings what is set on top of them, but for what they give another value of
-     * @param written what the file asks with both
+     * @param settings what is set besides: on top of them, but for what they give another value of; measured times are under them
+     * @param written what the file asks with that
      */
-    public AlternativesReading alternatives(
-            List<Setting> under, List<Setting> settings, ScenarioReading.Accepted written) {
-        return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), under, settings).read(written);
+    public AlternativesReading alternatives(List<Setting> settings, ScenarioReading.Accepted written) {
+        return new AlternativesReader(this, (Raw.Mapping) root.orElseThrow(), settings).read(written);
     }
 
     /**
@@ -283,17 +340,16 @@ public final class ScenarioFile {
      */
     public List<Problem> problemsOfAlternatives(List<Setting> settings, ScenarioReading.Refused refused) {
         // None of them is on top of another, which the file itself sets.
-        List<Setting> besides =
-                settings.stream().filter(setting -> setting.place().line() == 0).toList();
+        List<Setting> besides = settings.stream().filter(Setting::isBesides).toList();
         return root.filter(raw -> raw instanceof Raw.Mapping)
-                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, List.of(), besides).problems(refused))
+                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, besides).problems(refused))
                 .orElse(List.of());
     }
 
     /** What alternatives name that is not there: so much of what is wrong with them is known at once. */
     public List<Problem> astrayAlternatives() {
         return root.filter(raw -> raw instanceof Raw.Mapping)
-                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, List.of(), List.of()).astray())
+                .map(raw -> new AlternativesReader(this, (Raw.Mapping) raw, List.of()).astray())
                 .orElse(List.of());
     }
 
@@ -356,7 +412,7 @@ public final class ScenarioFile {
         if (root.isEmpty() || !(with(settings) instanceof ScenarioReading.Accepted accepted)) {
             return Optional.empty();
         }
-        Raw changed = changed(root.get(), settings, new ArrayList<>(), new Problems());
+        Raw changed = changed(root.get(), holding(settings), new ArrayList<>(), new Problems());
         return new Inputs(changed).find(accepted.request(), asked, problems);
     }
 

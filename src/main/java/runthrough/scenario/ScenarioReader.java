@@ -69,7 +69,7 @@ final class ScenarioReader {
         DescribedParts parts =
                 new DescribedParts(scenario, found.map(CoilSourceReader.Found::coilSource), StandIn.MILD);
         SimulationRequest written = parts.request();
-        Optional<SimulationRequest> request = figures.apply(written, top);
+        Optional<SimulationRequest> request = figures.apply(written, top, problems);
         MessagePlaces places = new MessagePlaces(mapping, found.get().places());
         UnitSystem usual = written.resultsIn();
         places.inUnitsOfFile(usual, parts::unused).forEach(message -> places.tell(message, problems));

@@ -16,6 +16,9 @@ import runthrough.scenario.source.YamlText;
  */
 public record Setting(String path, Raw value) {
 
+    /** Where a setting was written that comes from a time-study sheet; all others are on top of it. */
+    public static final String MEASURED = "--times";
+
     public Setting {
         path = path.strip();
     }
@@ -45,6 +48,21 @@ public record Setting(String path, Raw value) {
                         hasBrackets ? problem.rule() : "cannot be read as a value",
                         hasBrackets ? problem.remedy() : "Give a number with its unit, a word, or a text in quotes."));
         return value.map(raw -> new Setting(path, raw.at(place)));
+    }
+
+    /** Whether it was written outside of the file, and not in one of its alternatives. */
+    boolean isBesides() {
+        return place().line() == 0;
+    }
+
+    /** Whether it is a measured time. */
+    boolean isMeasured() {
+        return place().file().equals(MEASURED);
+    }
+
+    /** The path of the part that it stands in; empty for the whole. */
+    String around() {
+        return path.substring(0, Math.max(0, path.lastIndexOf('.')));
     }
 
     /** Where it was written. */

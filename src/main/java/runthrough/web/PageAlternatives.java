@@ -40,7 +40,7 @@ record PageAlternatives(
     static PageAlternatives of(PageScenario draft) {
         ScenarioReading.Accepted written =
                 (ScenarioReading.Accepted) draft.file().with(List.of());
-        AlternativesReading reading = draft.file().alternatives(List.of(), List.of(), written);
+        AlternativesReading reading = draft.file().alternatives(List.of(), written);
         List<Alternative> all = new ArrayList<>(List.of(Alternative.asWritten(draft.asked())));
         reading.alternatives().stream()
                 .skip(1)

@@ -77,7 +77,7 @@ class ChangesInWordsTest {
 
     private static AlternativesReading reading(Path path) {
         ScenarioFile file = ScenarioFile.open(path);
-        AlternativesReading reading = file.alternatives(List.of(), List.of(), (ScenarioReading.Accepted) file.read());
+        AlternativesReading reading = file.alternatives(List.of(), (ScenarioReading.Accepted) file.read());
         assertThat(reading.problems()).isEmpty();
         return reading;
     }

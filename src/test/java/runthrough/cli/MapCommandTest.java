@@ -36,7 +36,6 @@ class MapCommandTest {
         session = new Session(folder).write("line.yaml", Session.LINE).write("marginal.yaml", Session.MARGINAL);
     }
 
-    /** 100 m bear joints of 100 s at 60 m/min, and 100 m/min at joints of 60 s. */
     /** Half the way to what it may be at most, where half as much again would be too much. */
     @Test
     void theUsualRangeHoldsOnlyWhatIsAllowed() throws IOException {
@@ -86,6 +85,28 @@ class MapCommandTest {
                 .isEmpty();
     }
 
+    /** A reserve of more than the whole accumulator is none, whatever the number of people. */
+    @Test
+    void aMapWithoutAnyLineIsRefusedAndNothingIsLeft() {
+        Session.Done done = session.run(
+                "map",
+                "line.yaml",
+                "--x",
+                "accumulator.reserve=1000m..2000m",
+                "--y",
+                "coil-change.crew=1..3",
+                "--points",
+                "9",
+                "--out",
+                "map");
+
+        assertThat(done.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(done.err()).contains("no line can be so", "must be at most the accumulator's capacity");
+        assertThat(done.out()).isEmpty();
+        assertThat(session.files()).noneMatch(file -> file.contains("map"));
+    }
+
+    /** 100 m bear joints of 100 s at 60 m/min, and 100 m/min at joints of 60 s. */
     @Test
     void withoutOptionsJointCycleTimeIsMappedAgainstProcessSpeed() {
         Session.Done done = session.run("map", "line.yaml", "--no-report", "--points", "300");

@@ -134,7 +134,7 @@ record HostileInput(Path folder, HostileRequest request, Map<Character, Slips> s
         ScenarioReading reading = file.read();
         if (reading instanceof ScenarioReading.Accepted accepted) {
             file.inputs();
-            file.alternatives(List.of(), List.of(), accepted);
+            file.alternatives(List.of(), accepted);
             run(accepted.request());
         } else if (reading instanceof ScenarioReading.Refused refused) {
             Stream.of(refused.problems(), file.problemsOfAlternatives(List.of(), refused))

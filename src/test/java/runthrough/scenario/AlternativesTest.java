@@ -1,6 +1,7 @@
 package runthrough.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -31,13 +32,13 @@ class AlternativesTest {
 
     private AlternativesReading read(String... sections) {
         ScenarioFile file = ScenarioFile.open(new Written(folder).file("line.yaml", Written.with(sections)));
-        return file.alternatives(List.of(), List.of(), (ScenarioReading.Accepted) file.read());
+        return file.alternatives(List.of(), (ScenarioReading.Accepted) file.read());
     }
 
     private List<String> problems(String... sections) {
         ScenarioFile file = ScenarioFile.open(new Written(folder).file("line.yaml", Written.with(sections)));
         List<Problem> problems = file.read() instanceof ScenarioReading.Accepted accepted
-                ? file.alternatives(List.of(), List.of(), accepted).problems()
+                ? file.alternatives(List.of(), accepted).problems()
                 : Stream.concat(
                                 ((ScenarioReading.Refused) file.read()).problems().stream(),
                                 file.problemsOfAlternatives(List.of(), (ScenarioReading.Refused) file.read()).stream())
@@ -52,7 +53,7 @@ class AlternativesTest {
     @MethodSource("shipped")
     void alternativesOfTheShippedScenariosCanBeRunWithoutAWarning(Path path) {
         ScenarioFile file = ScenarioFile.open(path);
-        AlternativesReading reading = file.alternatives(List.of(), List.of(), (ScenarioReading.Accepted) file.read());
+        AlternativesReading reading = file.alternatives(List.of(), (ScenarioReading.Accepted) file.read());
 
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.warnings()).isEmpty();
@@ -196,8 +197,7 @@ class AlternativesTest {
                 Setting.written("entry.uncoilers", "2", "--set", new Problems()).orElseThrow(),
                 Setting.written("accumulator.capacity", "90 m", "--set", new Problems())
                         .orElseThrow());
-        AlternativesReading reading =
-                file.alternatives(List.of(), settings, (ScenarioReading.Accepted) file.with(settings));
+        AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
 
         Alternative a = reading.alternatives().get(1);
         assertThat(a.request().line().entry().uncoilers()).isEqualTo(3);
@@ -214,8 +214,7 @@ class AlternativesTest {
         List<Setting> settings = List.of(Setting.written("coil-change.join.join", "40 s", "--set", new Problems())
                 .orElseThrow());
 
-        AlternativesReading reading =
-                file.alternatives(List.of(), settings, (ScenarioReading.Accepted) file.with(settings));
+        AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
 
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.alternatives()).hasSize(2);
@@ -236,8 +235,7 @@ class AlternativesTest {
         ScenarioReading.Accepted alone = (ScenarioReading.Accepted)
                 file.with(Stream.concat(own.stream(), Stream.of(set)).toList());
 
-        AlternativesReading reading =
-                file.alternatives(List.of(), List.of(set), (ScenarioReading.Accepted) file.read());
+        AlternativesReading reading = file.alternatives(List.of(set), (ScenarioReading.Accepted) file.read());
 
         assertThat(reading.alternatives())
                 .filteredOn(one -> one.name().equals("a"))
@@ -255,12 +253,78 @@ class AlternativesTest {
                 .orElseThrow();
 
         AlternativesReading reading =
-                file.alternatives(List.of(timed), List.of(), (ScenarioReading.Accepted) file.with(List.of(timed)));
+                file.alternatives(List.of(timed), (ScenarioReading.Accepted) file.with(List.of(timed)));
 
         ScenarioReading.Accepted alone =
                 (ScenarioReading.Accepted) file.with(file.alternative("a").orElseThrow());
         assertThat(reading.alternatives().get(1).request().line())
                 .isEqualTo(alone.request().line());
+    }
+
+    /** A line without an accumulator has none that could be made larger. */
+    @Test
+    void anAlternativeThatHasNotWhatIsSetIsRunWithout() {
+        ScenarioFile file = ScenarioFile.open(
+                new Written(folder)
+                        .file(
+                                "line.yaml",
+                                Written.with(
+                                        "alternatives: {one strip: {practice: join without accumulator}, two: {entry.uncoilers: 3}}")));
+        List<Setting> settings = Setting.written("usable-capacity", "90 m", "--set", new Problems()).stream()
+                .toList();
+
+        AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
+
+        assertThat(reading.problems()).isEmpty();
+        assertThat(reading.warnings())
+                .filteredOn(warning -> warning.toString().contains("one strip"))
+                .singleElement()
+                .asString()
+                .contains("usable-capacity", "is nothing that this line has");
+        assertThat(reading.alternatives().get(1).request().line())
+                .isEqualTo(((ScenarioReading.Accepted)
+                                file.with(file.alternative("one strip").orElseThrow()))
+                        .request()
+                        .line());
+        assertThat(reading.alternatives().get(2).request().line().accumulator().capacity())
+                .isCloseTo(90, within(1e-9));
+    }
+
+    /** 240 mm at 900 mm/min and 6 s besides are 22 s, whatever was measured of the weld as it is. */
+    @Test
+    void anElementThatIsGivenAnotherTimeGoesByTheFileAndNotByWhatWasMeasured() {
+        ScenarioFile file = ScenarioFile.open(new Written(folder)
+                .file(
+                        "line.yaml",
+                        Written.with(
+                                "coil-change: {join: [{fit: 20 s}, {weld: {travel: 600 mm/min, plus: 6 s}}]}",
+                                "alternatives: {quicker: {coil-change.join.weld.travel: 900 mm/min}}")));
+        List<Setting> measured = Stream.of("fit.constant=25 s", "weld.lognormal=[33 s, 4 s]")
+                .map(text -> text.split("="))
+                .map(part -> Setting.written("coil-change.join." + part[0], part[1], Setting.MEASURED, new Problems())
+                        .orElseThrow())
+                .toList();
+        Setting set = Setting.written("coil-change.join.weld.travel", "900 mm/min", "--set", new Problems())
+                .orElseThrow();
+
+        AlternativesReading reading = file.alternatives(measured, (ScenarioReading.Accepted) file.with(measured));
+
+        assertThat(reading.alternatives().get(1).request().line().change().join())
+                .extracting(element ->
+                        element.time().duration(element.time().drawn().mean(), 0.240, 0.002))
+                .satisfiesExactly(
+                        fit -> assertThat(fit).isEqualTo(25),
+                        weld -> assertThat(weld).isCloseTo(22, within(1e-9)));
+        assertThat(reading.warnings()).singleElement().asString().contains("coil-change.join.weld", "not used");
+        List<Setting> both = Stream.concat(measured.stream(), Stream.of(set)).toList();
+        assertThat(((ScenarioReading.Accepted) file.with(both)).request().line())
+                .isEqualTo(reading.alternatives().get(1).request().line());
+        assertThat(file.givenUp(both)).containsExactly("coil-change.join.weld");
+        List<Setting> longer = Stream.concat(
+                        measured.stream(),
+                        Setting.written("coil-change.join[2].plus", "8 s", "--set", new Problems()).stream())
+                .toList();
+        assertThat(file.givenUp(longer)).containsExactly("coil-change.join.weld");
     }
 
     /** The scenario itself is not wrong for what is set of it for a run. */
@@ -275,8 +339,7 @@ class AlternativesTest {
         List<Setting> settings = List.of(
                 Setting.written("entry.uncoilers", "3", "--set", new Problems()).orElseThrow());
 
-        AlternativesReading reading =
-                file.alternatives(List.of(), settings, (ScenarioReading.Accepted) file.with(settings));
+        AlternativesReading reading = file.alternatives(settings, (ScenarioReading.Accepted) file.with(settings));
 
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.warnings())

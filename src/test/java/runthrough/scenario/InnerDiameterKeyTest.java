@@ -167,8 +167,7 @@ class InnerDiameterKeyTest {
     void anAlternativeMayChangeIt() {
         String text = Written.with("alternatives: {thin core: {coil.inner-diameter: 400 mm}}");
         ScenarioFile file = ScenarioFile.open(written.file("line.yaml", text));
-        AlternativesReading reading =
-                file.alternatives(List.of(), List.of(), (ScenarioReading.Accepted) file.with(List.of()));
+        AlternativesReading reading = file.alternatives(List.of(), (ScenarioReading.Accepted) file.with(List.of()));
         assertThat(reading.problems()).isEmpty();
         assertThat(reading.alternatives().get(1).request().line().coils().get(0).innerDiameter())
                 .hasValue(0.4);

@@ -126,7 +126,7 @@ class MixSharesTest {
                                 Stream.of(set("coils.mix[1].weight", "50 %")))
                         .toList())))
                 .containsExactly(0.5, 0.375, 0.125);
-        assertThat(file.alternatives(List.of(), List.of(one), (ScenarioReading.Accepted) file.with(List.of(one))))
+        assertThat(file.alternatives(List.of(one), (ScenarioReading.Accepted) file.with(List.of(one))))
                 .satisfies(all -> assertThat(all.problems()).isEmpty())
                 .satisfies(all -> assertThat(all.alternatives()).hasSize(3));
     }

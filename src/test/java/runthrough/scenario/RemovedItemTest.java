@@ -77,7 +77,7 @@ class RemovedItemTest {
         ScenarioReading.Accepted written = (ScenarioReading.Accepted) file.read();
         List<Setting> clinch = file.alternative("clinch").orElseThrow();
 
-        assertThat(file.alternatives(List.of(), List.of(), written).problems()).isEmpty();
+        assertThat(file.alternatives(List.of(), written).problems()).isEmpty();
         assertThat(file.with(clinch)).isInstanceOf(ScenarioReading.Accepted.class);
         assertThat(file.saying(clinch).read()).isInstanceOf(ScenarioReading.Accepted.class);
     }

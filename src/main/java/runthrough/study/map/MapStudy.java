@@ -108,12 +108,13 @@ public final class MapStudy {
      *
      * @param threads how many points are run at once, {@code >= 1}; does not change the answer
      * @param store of points that are known, and of those that are done
-     * @throws StudyException when the line as it is cannot go on
+     * @throws StudyException when the line as it is cannot go on, or there is no line at any point
      * @throws java.util.concurrent.CancellationException when the listener or an interrupt gave it up
      */
     public ShareMap run(int threads, StudyListener listener, MapStore store) {
         Work work = new Work(threads, listener, store);
         work.run();
+        refuseWithoutLines(work.grid.points());
         MapPoint present = measured(0, 0, request.line(), ofLimits.run(), true);
         if (present.measured().isEmpty()) {
             throw new StudyException(present.refusal());
@@ -130,6 +131,15 @@ public final class MapStudy {
                 Optional.empty());
         boolean hasLevers = map.own().isPresent() && !request.line().practice().isOneStrip();
         return hasLevers ? withLimits(map, threads, listener) : map;
+    }
+
+    private static void refuseWithoutLines(List<MapPoint> points) {
+        if (points.stream().allMatch(point -> point.measured().isEmpty())) {
+            throw new StudyException("the map; no line can be so at any of the " + points.size()
+                    + " points that were tried. At the first of them: "
+                    + points.get(0).refusal()
+                    + ". Choose other ranges.");
+        }
     }
 
     /** The same study whose line as it is and limits along the axes are seen in {@code other}, of the same line with more replications. */
