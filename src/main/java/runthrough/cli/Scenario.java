@@ -13,6 +13,7 @@ import runthrough.cli.terminal.BadInputException;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.InputFile;
 import runthrough.cli.terminal.ProgramVersion;
+import runthrough.plant.CoilChange;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
 import runthrough.plant.check.LineCheck;
@@ -103,8 +104,7 @@ record Scenario(
         }
         Path sheet = overrides.times().get();
         MeasuredTimes measured = MeasuredTimes.read(environment.path(sheet), sheet.toString());
-        SheetSettings times =
-                SheetSettings.of(measured, of(input, settings).request().line().change());
+        SheetSettings times = SheetSettings.of(measured, timed(opened, settings));
         List<Setting> both =
                 Stream.concat(times.settings().stream(), settings.stream()).toList();
         Scenario timed = of(input, both);
@@ -123,6 +123,16 @@ record Scenario(
                         timed.handover(),
                         timed.fingerprint())
                 .with(overrides);
+    }
+
+    /** The work whose times were measured: that of {@code file} as written; only where it cannot be run as it is, with what is set. */
+    private static CoilChange timed(ScenarioFile file, List<Setting> settings) {
+        ScenarioReading written = file.read();
+        ScenarioReading known = written instanceof ScenarioReading.Accepted ? written : file.with(settings);
+        if (known instanceof ScenarioReading.Accepted accepted) {
+            return accepted.request().line().change();
+        }
+        throw new BadInputException(refusal(file, settings, known));
     }
 
     private static Scenario of(Opened input, List<Setting> settings) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +39,42 @@ class CompareCommandTest {
                         Session.LINE + ALTERNATIVES.replaceAll("(?m)^  20 m more.*\n", "") + "today: rethread\n")
                 .write("marginal.yaml", Session.MARGINAL + ALTERNATIVES)
                 .write("plain.yaml", Session.LINE);
+    }
+
+    /** Measured: 30 s to fit, 26 s to weld. 200 mm at 600 mm/min take 20 s, at 1200 mm/min 10 s; 6 s beside it. */
+    @Test
+    void withMeasuredTimesAnAlternativeHasTheJointThatItHasByItself() throws IOException {
+        session.write("sheet.csv", "no,join: fit [s],join: weld [s]\n" + "1,30,26\n".repeat(12))
+                .write(
+                        "timed.yaml",
+                        Session.LINE.replace(
+                                        "{join strip: 60 s}", "{fit: 20 s}, {weld: {travel: 600 mm/min, plus: 6 s}}")
+                                + """
+                                alternatives:
+                                  quicker weld: {coil-change.join.weld.travel: 1200 mm/min}
+                                  longer beside it: {coil-change.join.weld.plus: 10 s}
+                                  later: {coil-change.join.fit.shift: 2 s}
+                                  another joint: {coil-change.join: [{glue: 45 s}]}
+                                """);
+        JsonNode compared = new ObjectMapper()
+                .readTree(session.run("compare", "timed.yaml", "--times", "sheet.csv", "--no-report", "--json")
+                        .out());
+
+        Map<String, Double> joints = Map.of(
+                "quicker weld", 30.0 + 16, "longer beside it", 30.0 + 30, "later", 32.0 + 26, "another joint", 45.0);
+        for (JsonNode one : compared.at("/alternatives")) {
+            String name = one.at("/name").asText();
+            Session.Done alone = session.run(
+                    "run", "timed.yaml", "--times", "sheet.csv", "--no-report", "--json", "--alternative", name);
+            assertThat(alone.code()).as(alone.err()).isZero();
+            assertThat(one.at("/figures/joint_s/mean").asDouble()).as(name).isCloseTo(joints.get(name), within(1e-6));
+            assertThat(new ObjectMapper()
+                            .readTree(alone.out())
+                            .at("/joint/cycle_time_s/mean/mean")
+                            .asDouble())
+                    .as(name)
+                    .isCloseTo(joints.get(name), within(1e-6));
+        }
     }
 
     @Test
