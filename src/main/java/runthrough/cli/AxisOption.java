@@ -2,6 +2,8 @@ package runthrough.cli;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import runthrough.plant.Line;
 import runthrough.plant.LineFigure;
 import runthrough.quantity.Dimension;
@@ -29,6 +31,9 @@ record AxisOption(String option, String text) {
             List.of(List.of(0.5, 1.5), List.of(0.5, 1.0), List.of(1.0, 2.0), List.of(0.1, 0.2));
 
     private static final String BETWEEN = "..";
+
+    /** The greatest value, and behind it how many there are. */
+    private static final Pattern COUNTED = Pattern.compile("(.+):\\s*([0-9]+)");
 
     /**
      * An axis and the number of the scenario that changes along it.
@@ -77,6 +82,16 @@ record AxisOption(String option, String text) {
         }
         String low = range.substring(0, dots).strip();
         String high = range.substring(dots + BETWEEN.length()).strip();
+        Matcher counted = COUNTED.matcher(high);
+        if (counted.matches() && input.numeric().si(counted.group(1)).isPresent()) {
+            problems.error(
+                    Place.whole(option),
+                    input.path(),
+                    range,
+                    "is a range with a number of values behind it, which does not go here",
+                    "Leave out :" + counted.group(2) + ".");
+            return Optional.empty();
+        }
         Optional<Double> from = end(input, low, problems);
         Optional<Double> to = end(input, high, problems);
         if (from.isEmpty() || to.isEmpty()) {

@@ -19,8 +19,13 @@ import runthrough.study.sweep.Cases;
  */
 record VaryOption(String text) {
     private static final String NAME = "--vary";
-    /** Two dots, or a colon, between the ends. */
-    private static final Pattern STEPS = Pattern.compile("(.+?)(?:\\.\\.|:)(.+):([1-9]\\d{0,6})");
+    /** Two dots, or else a colon, between the ends. */
+    private static final Pattern STEPS =
+            Pattern.compile("(?:(?<from>.+?)\\.\\.(?<to>.+)|(?<first>[^:]+):(?<last>.+)):(?<points>[1-9]\\d{0,6})");
+
+    /** A range, and behind it something that is no number of values. */
+    private static final Pattern ODD_POINTS =
+            Pattern.compile("([^,\\[{]+\\.\\.[^,]+?):\\s*(?:[-+]?[0-9][0-9.]*|[A-Za-z]*)\\s*");
 
     /** From where to where, with two dots. */
     private static final Pattern SPAN = Pattern.compile("[^,\\[{]+\\.\\.[^,]+");
@@ -40,6 +45,16 @@ record VaryOption(String text) {
             return Optional.empty();
         }
         Matcher range = STEPS.matcher(values);
+        Matcher odd = ODD_POINTS.matcher(values);
+        if (!range.matches() && odd.matches()) {
+            problems.error(
+                    Place.whole(NAME),
+                    text,
+                    "",
+                    "the number of values behind a range must be a whole number from 1 to 9999999",
+                    "Write it like " + path + "=" + odd.group(1) + ":5.");
+            return Optional.empty();
+        }
         if (SPAN.matcher(values).matches() && !range.matches()) {
             problems.error(
                     Place.whole(NAME),
@@ -53,8 +68,11 @@ record VaryOption(String text) {
         if (!range.matches()) {
             return Optional.of(new Cases.Steps(path, listed(values)));
         }
-        int points = Integer.parseInt(range.group(3));
-        return new AxisOption(NAME, path + "=" + range.group(1) + ".." + range.group(2))
+        int points = Integer.parseInt(range.group("points"));
+        String ends = range.group("from") == null
+                ? range.group("first") + ".." + range.group("last")
+                : range.group("from") + ".." + range.group("to");
+        return new AxisOption(NAME, path + "=" + ends)
                 .side(asked, problems)
                 .map(side -> new Cases.Steps(
                         path,

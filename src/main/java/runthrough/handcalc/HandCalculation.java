@@ -65,9 +65,14 @@ public record HandCalculation(
     public static HandCalculation of(Line line) {
         return of(IntStream.range(0, line.coils().size())
                 .mapToObj(kind -> LineCase.of(line, kind))
-                // The first of equals, so that the same line always shows the same coil.
-                .reduce((hardest, other) -> other.severity() > hardest.severity() ? other : hardest)
+                // The first of equals, so that the same line always shows the same coil, in whatever units it is
+                // written.
+                .reduce((hardest, other) -> isHarder(other, hardest) ? other : hardest)
                 .orElseThrow());
+    }
+
+    private static boolean isHarder(LineCase one, LineCase other) {
+        return one.severity() > other.severity() && !isSame(one.severity(), other.severity());
     }
 
     /** The hand calculation of {@code line} for the coil at {@code kind} in {@code line.coils()}. */

@@ -32,6 +32,11 @@ public final class Numbers {
         return text(value, DIGITS);
     }
 
+    /** The same, rounded to the side that {@code mode} says. */
+    static String text(double value, RoundingMode mode) {
+        return text(value, DIGITS, mode);
+    }
+
     /** The number that {@link #text(double)} writes. */
     public static double rounded(double value) {
         return rounded(value, DIGITS);
@@ -51,7 +56,7 @@ public final class Numbers {
     }
 
     /** The same, rounded to the side that {@code mode} says. */
-    static String text(double value, int digits, RoundingMode mode) {
+    public static String text(double value, int digits, RoundingMode mode) {
         return finiteOr(value, () -> trimmed(rounded(decimal(value, mode), digits, mode)));
     }
 

@@ -18,9 +18,9 @@ record OddNumber(Predicate<String> isRead, String quarter, String clock, Optiona
 
     private static final Pattern FRACTION = Pattern.compile("[0-9 -]*[0-9]+/[0-9]+.*");
 
-    /** One number, and another that it may be up to; neither an exponent nor a date nor a unit such as m s-2. */
+    /** One number, and another that it may be up to; neither an exponent nor a date, whole or not, nor a unit such as m s-2. */
     private static final Pattern RANGE = Pattern.compile(
-            "(?![0-9.,]+e[+-][0-9])(?![0-9]{4}-[0-9]{2}-[0-9]{2})(?!.*(?:s-[12]|m-[23])$)[0-9][0-9.,: ]*(?:[a-z%][a-z%/0-9]*\\s*)?"
+            "(?![0-9.,]+e[+-][0-9])(?![0-9]{4}-(?:0[1-9]|1[0-2])(?:-[0-9]{2}|$))(?!.*(?:s-[12]|m-[23])$)[0-9][0-9.,: ]*(?:[a-z%][a-z%/0-9]*\\s*)?"
                     + "(?:-|\u2013|\u2014|\\.\\.|to\\b)\\s*[0-9].*",
             Pattern.CASE_INSENSITIVE);
 

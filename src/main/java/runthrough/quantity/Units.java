@@ -1,5 +1,6 @@
 package runthrough.quantity;
 
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -50,6 +51,12 @@ public record Units(UnitSystem system) {
     /** {@code si} as number and unit, the unit suited to its size; "n/a" for NaN, "unlimited" for infinity. */
     public String text(Kind kind, double si) {
         return text(si, unitFor(kind, si));
+    }
+
+    /** The same of what a value is held against, rounded to the side that {@code mode} says; not of a share. */
+    public String bound(Kind kind, double si, RoundingMode mode) {
+        Unit unit = unitFor(kind, si);
+        return Numbers.text(unit.fromSi(si), mode) + (Double.isFinite(si) ? " " + unit.symbol() : "");
     }
 
     /** {@code si} as number and {@code unit}. */

@@ -2,7 +2,6 @@ package runthrough.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -191,10 +190,12 @@ final class AlternativesReader {
     /** What {@code one} sets, with what is set besides. */
     private List<Setting> besides(AlternativeKeys.Written one) {
         List<Setting> own = one.settings();
-        Map<Boolean, List<Setting>> besides = settings.stream().collect(Collectors.partitioningBy(Setting::isMeasured));
-        Stream<Setting> notReplaced =
-                file.replacing(own, besides.get(false)).stream().filter(setting -> !own.contains(setting));
-        return Stream.of(besides.get(true).stream(), own.stream(), notReplaced)
+        List<Setting> others =
+                settings.stream().filter(setting -> !setting.isMeasured()).toList();
+        return Stream.of(
+                        settings.stream().filter(Setting::isMeasured),
+                        own.stream(),
+                        file.replacing(own, others).stream().filter(setting -> !own.contains(setting)))
                 .flatMap(all -> all)
                 .toList();
     }

@@ -214,10 +214,9 @@ public final class ScenarioFile {
      * file and these say.
      */
     public Set<String> givenUp(List<Setting> settings) {
-        Map<Boolean, List<Setting>> byOrigin =
-                settings.stream().collect(Collectors.partitioningBy(Setting::isMeasured));
-        List<Setting> measured = byOrigin.get(true);
-        List<Setting> others = byOrigin.get(false);
+        List<Setting> measured = settings.stream().filter(Setting::isMeasured).toList();
+        List<Setting> others =
+                settings.stream().filter(setting -> !setting.isMeasured()).toList();
         if (root.isEmpty() || measured.isEmpty() || others.isEmpty()) {
             return Set.of();
         }
@@ -235,7 +234,7 @@ public final class ScenarioFile {
                 .collect(Collectors.toSet());
         return measured.stream()
                 .filter(time -> set.contains(usualPath(time.path(), Optional.of(all)))
-                        || isThere(all, time.path()) && !isWritten(all, time.path())
+                        || (isThere(all, time.path()) && !isWritten(all, time.path()))
                         || ofFile.stream().anyMatch(path -> path.startsWith(usualPath(time.around(), root) + ".")))
                 .map(Setting::around)
                 .collect(Collectors.toCollection(LinkedHashSet::new));

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
 
 /** {@code size}: the smallest accumulator, said in plain language, as JSON and in a folder. */
@@ -50,6 +51,23 @@ class SizeCommandTest {
         assertThat(session.run("size", "quick.yaml", "--set", "run.target=100%", "--no-report")
                         .err())
                 .contains("--set run.target = 100 %; must be more than 0 % and less than 100 %.");
+    }
+
+    /** An entry that is hardly faster than the process never refills 60 m of the 594 m that it has between joints. */
+    @ParameterizedTest
+    @ValueSource(strings = {"{strands: 1, stroke: 100 m}", "{strands: 2, stroke: 50 m}", "{strands: 3, stroke: 30 m}"})
+    void whereNoCapacityIsEnoughThatIsSaidOfFewStrandsToo(String accumulator) {
+        session.write(
+                "few.yaml",
+                Session.LINE
+                        .replace("{capacity: 100 m}", accumulator)
+                        .replace("top-speed: 120 m/min", "top-speed: 61 m/min"));
+
+        for (String command : List.of("size", "limits")) {
+            Session.Done done = session.run(command, "few.yaml", "--no-report");
+            assertThat(done.code()).as(done.err()).isZero();
+        }
+        assertThat(session.run("size", "few.yaml", "--no-report").out()).contains("NO SIZE IS ENOUGH");
     }
 
     /** The joint of 60 s at 1 m/s takes 60 m, and speeds change at once: 60 m are enough, exactly. */

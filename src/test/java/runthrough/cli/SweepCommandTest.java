@@ -305,8 +305,26 @@ class SweepCommandTest {
         assertThat(session.run("sweep", "line.yaml", "--vary", "entry.top-speed=100m/min..nine:3")
                         .err())
                 .contains("--vary entry.top-speed = nine; ");
+        assertThat(session.run("sweep", "line.yaml", "--vary", "entry.top-speed=100m/min..120m/min:0")
+                        .err())
+                .contains(
+                        "must be a whole number from 1 to 9999999. Write it like entry.top-speed=100m/min..120m/min:5.");
+        assertThat(session.run("sweep", "line.yaml", "--fill", "3", "--vary", "entry.top-speed=100m/min..120m/min:5")
+                        .err())
+                .contains("which does not go here. Leave out :5.");
         assertThat(session.run("sweep", "line.yaml", "--vary", "coil-change.crew=1,2", "--shard", "3/2")
                         .err())
                 .startsWith("--shard = 3/2; must be the number of a part and how many there are, such as 2/8");
+    }
+
+    /** Minutes and seconds have a colon, too. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1:00 min..1:30 min:3", "60 s..1:30 min:3", "1 min..90 s:3", "60 s:90 s:3"})
+    void aRangeMayBeOfMinutesAndSeconds(String range) {
+        Session.Done done = session.run("sweep", "line.yaml", "--vary", "joint-cycle-time=" + range);
+
+        assertThat(done.code()).as(done.err()).isZero();
+        assertThat(done.out().lines()).hasSize(3);
+        assertThat(done.out()).contains("\"75 s\"");
     }
 }

@@ -151,6 +151,13 @@ class QuantityParserTest {
         assertThat(refusal(text, Dimension.TIME)).startsWith("is a range, and not one number. Write it like ");
     }
 
+    /** A month is no range, whatever it is given for. */
+    @Test
+    void aDateThatIsCutOffIsNoRange() {
+        assertThat(refusal("2026-03", Dimension.TIME)).doesNotContain("range");
+        assertThat(refusal("2026-03-01", Dimension.TIME)).doesNotContain("range");
+    }
+
     @Test
     void aCommaThatMayGroupThousandsIsNotGuessedAt() {
         assertThat(refusal("26,000 lb", Dimension.MASS))

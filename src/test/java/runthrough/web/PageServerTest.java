@@ -67,6 +67,34 @@ class PageServerTest extends ServedPage {
         assertThat(answer.statusCode()).isEqualTo(415);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "application/json; charset=nonsense",
+                "application/json; charset=\"",
+                "application/json; charset=*",
+                "application/json;charset=utf-7",
+                "application/jsonp"
+            })
+    void aRequestInNoCharactersThatAreReadIsRefused(String type) throws IOException, InterruptedException {
+        HttpResponse<byte[]> answer = send(to("/api/line")
+                .header("Content-Type", type)
+                .POST(HttpRequest.BodyPublishers.ofString("{\"text\": \"\"}")));
+
+        assertThat(answer.statusCode()).isEqualTo(415);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"application/json", "application/json; charset=UTF-8", "Application/JSON;charset=\"utf-8\""})
+    void aRequestMaySayThatItIsUtf8(String type) throws IOException, InterruptedException {
+        HttpResponse<byte[]> answer = send(to("/api/line")
+                .header("Content-Type", type)
+                .POST(HttpRequest.BodyPublishers.ofString(body("title: a").toString())));
+
+        assertThat(answer.statusCode()).isEqualTo(200);
+    }
+
     @Test
     void aRequestThatIsTooLargeIsRefused() throws IOException, InterruptedException {
         HttpResponse<byte[]> answer = post("/api/line", body("x".repeat(2_000_000)));

@@ -132,7 +132,9 @@ final class BarRows {
         double widest = names.stream().mapToDouble(style::width).max().orElse(0);
         double pixels = ChartStyle.WIDTH - widest - EDGES;
         double least = Math.min(0, ends(true));
-        double greatest = Math.max(0, ends(false));
+        double most = Math.max(0, ends(false));
+        // Where all bars are nothing, there still is an axis.
+        double greatest = most > least ? most : 1;
         double low = least;
         double high = greatest;
         // What words need depends on what a pixel is worth, and that on what they need: a few rounds settle it.

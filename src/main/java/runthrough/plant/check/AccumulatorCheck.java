@@ -38,13 +38,14 @@ final class AccumulatorCheck {
         } else if (reserve > capacity) {
             messages.error(
                     LinePart.RESERVE,
-                    in.length(reserve) + "; must be at most the accumulator's capacity, " + in.length(capacity),
+                    in.length(reserve) + "; must be at most the accumulator's capacity, " + in.mostLength(capacity),
                     "Give a smaller reserve or a larger accumulator.");
         } else if (stopLevel > capacity) {
             messages.error(
                     LinePart.ACCUMULATOR,
-                    in.length(capacity) + " of strip; must hold at least " + in.length(stopLevel) + ": the reserve, "
-                            + in.length(reserve) + ", and what the process takes to stop from " + in.speed(fastest),
+                    in.length(capacity) + " of strip; must hold at least " + in.leastLength(stopLevel)
+                            + ": the reserve, " + in.length(reserve) + ", and what the process takes to stop from "
+                            + in.speed(fastest),
                     "Give a larger accumulator, a smaller reserve, a lower process speed or a faster stop.");
         }
     }
@@ -52,20 +53,21 @@ final class AccumulatorCheck {
     /** Rules CHECK-12, CHECK-13. */
     private void restartLevel() {
         double given = line.process().restartLevel();
-        if (isTooLow(given)) {
+        // See SlowingCheck.
+        if (isTooLow(given) && stopLevel <= capacity) {
             messages.error(
                     LinePart.RESTART_LEVEL,
                     in.length(given) + "; must be "
                             + (speedsUpAtOnce() ? "at least" : "more than")
                             + " the level at which the process must stop from " + in.speed(fastest) + ", "
-                            + in.length(stopLevel),
+                            + in.leastLength(stopLevel),
                     "The process would restart into its next stop, again and again: give a higher level, or leave it out"
                             + " for the stop level plus 10 % of the capacity.");
         }
         if (given > capacity) {
             messages.error(
                     LinePart.RESTART_LEVEL,
-                    in.length(given) + "; must be at most the accumulator's capacity, " + in.length(capacity),
+                    in.length(given) + "; must be at most the accumulator's capacity, " + in.mostLength(capacity),
                     "Give a level that the accumulator can reach, or the process never restarts.");
         }
     }
@@ -87,7 +89,7 @@ final class AccumulatorCheck {
             messages.warning(
                     LinePart.EMPTYING_SPEED,
                     in.speed(limit) + " of strip from all strands; should be at least the process speed, "
-                            + in.speed(fastest),
+                            + in.leastSpeed(fastest),
                     "While the entry stands the carriage cannot follow, so the line is not feasible as given: let the"
                             + " carriage run faster or the process slower.");
         }

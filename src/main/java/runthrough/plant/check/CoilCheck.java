@@ -101,7 +101,7 @@ final class CoilCheck {
                 messages.error(
                         path,
                         given + "must be at least what it takes to stop the first coil from " + speed(coil) + ", "
-                                + in.length(line.runOutLength(line.ratedSpeed(coil))),
+                                + in.leastLength(line.runOutLength(line.ratedSpeed(coil))),
                         "Give a longer first coil, a faster stop or a lower process speed.");
             case MAY_BE_SHORTER_THAN_CROPS ->
                 messages.warning(
@@ -114,20 +114,21 @@ final class CoilCheck {
                         path,
                         given + "should always be at least what it takes to stop the first coil from " + speed(coil)
                                 + ", "
-                                + in.length(line.runOutLength(line.ratedSpeed(coil))) + ", but is not for 1 coil in "
+                                + in.leastLength(line.runOutLength(line.ratedSpeed(coil)))
+                                + ", but is not for 1 coil in "
                                 + in.oneIn(shareShorterThan(coil, line.runOutLength(line.ratedSpeed(coil)))),
                         "A run that draws such a first coil ends with an error: give lengths that are bounded below.");
             case TOO_SHORT_TO_REACH_SPEED ->
                 messages.warning(
                         path,
                         given + "should be at least what it takes to reach " + speed(coil) + " and stop from it again, "
-                                + in.length(lengthToReachSpeed(coil)),
+                                + in.leastLength(lengthToReachSpeed(coil)),
                         "The entry cannot refill the accumulator from such a coil: give longer coils or faster ramps.");
             case WITHIN_UNCOILER_PATH ->
                 messages.warning(
                         path,
                         given + "should be more than the strip path from uncoiler to joiner, "
-                                + in.length(line.entry().uncoilerPath()),
+                                + in.leastLength(line.entry().uncoilerPath()),
                         "Its tail leaves the uncoiler before it has begun to run, which counts as leaving when its joint is"
                                 + " released: give a shorter path or longer coils.");
             case NONE -> throw new IllegalArgumentException("no trouble to report");

@@ -23,7 +23,7 @@ final class EntryCheck {
         Wording in = messages.in();
         double top = line.entry().topSpeed();
         double fastest = line.fastestRatedSpeed();
-        String what = in.speed(top) + "; must be more than the process speed, " + in.speed(fastest);
+        String what = in.speed(top) + "; must be more than the process speed, " + in.leastSpeed(fastest);
         if (top < fastest) {
             messages.error(
                     LinePart.TOP_SPEED,
@@ -44,7 +44,7 @@ final class EntryCheck {
             messages.error(
                     LinePart.CREEP_SPEED,
                     messages.in().speed(creep.speed()) + "; must be less than the slowest process speed, "
-                            + messages.in().speed(slowest),
+                            + messages.in().mostSpeed(slowest),
                     "Give a lower creep speed, or leave creep out.");
         }
     }
@@ -57,7 +57,7 @@ final class EntryCheck {
             messages.error(
                     LinePart.CREEP_LENGTH,
                     in.length(creep.length()) + "; must be at least what it takes to stop from the creep speed "
-                            + in.speed(creep.speed()) + ", " + in.length(stopping),
+                            + in.speed(creep.speed()) + ", " + in.leastLength(stopping),
                     "Give more metres of creep or a lower creep speed.");
         }
     }

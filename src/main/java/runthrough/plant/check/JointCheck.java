@@ -92,7 +92,7 @@ final class JointCheck {
         if (passage.speed() >= fastest) {
             messages.error(
                     LinePart.JOINT_PASSAGE_SPEED,
-                    in.speed(passage.speed()) + "; must be less than the process speed, " + in.speed(fastest),
+                    in.speed(passage.speed()) + "; must be less than the process speed, " + in.mostSpeed(fastest),
                     "Give a lower speed, or leave the joint passage out.");
         }
     }
@@ -105,7 +105,7 @@ final class JointCheck {
                     LinePart.JOINT_PASSAGE,
                     in.length(length)
                             + " of strip before and after the joint; should be at most the usable strip of the"
-                            + " shortest coil, " + in.length(shortest),
+                            + " shortest coil, " + in.mostLength(shortest),
                     "The process is slowed for the next joint before this one has passed: give fewer metres.");
         }
     }

@@ -23,7 +23,7 @@ final class SlowingCheck {
             messages.error(
                     LinePart.SLOWING_SPEED,
                     messages.in().speed(slowing.speed()) + "; must be less than the process speed, "
-                            + messages.in().speed(fastest),
+                            + messages.in().mostSpeed(fastest),
                     "Give a lower speed, or leave slowing out.");
         }
     }
@@ -38,14 +38,15 @@ final class SlowingCheck {
             messages.error(
                     LinePart.SLOWING_LEVEL,
                     in.length(slowing.level()) + "; must be less than the accumulator's capacity, "
-                            + in.length(capacity),
+                            + in.mostLength(capacity),
                     "Give a level below full, or the process is never at its rated speed.");
         }
-        if (slowing.level() <= stopLevel) {
+        // Where the process must stop from a full accumulator, there is no such level, and that is said.
+        if (slowing.level() <= stopLevel && stopLevel <= capacity) {
             messages.error(
                     LinePart.SLOWING_LEVEL,
                     in.length(slowing.level()) + "; must be more than the level at which the process must stop from "
-                            + in.speed(fastest) + ", " + in.length(stopLevel),
+                            + in.speed(fastest) + ", " + in.leastLength(stopLevel),
                     "Give a higher level, or the process stops before it slows.");
         }
     }
@@ -58,14 +59,14 @@ final class SlowingCheck {
         if (given > capacity) {
             messages.error(
                     LinePart.RESUME_LEVEL,
-                    in.length(given) + "; must be at most the accumulator's capacity, " + in.length(capacity),
+                    in.length(given) + "; must be at most the accumulator's capacity, " + in.mostLength(capacity),
                     "Give a level that the accumulator can reach, or slowing never ends.");
         }
         if (given <= slowing.level()) {
             messages.error(
                     LinePart.RESUME_LEVEL,
                     in.length(given) + "; must be more than the level at which slowing begins, "
-                            + in.length(slowing.level()),
+                            + in.leastLength(slowing.level()),
                     "Give a higher level to resume from, or a lower one to slow at.");
         }
     }

@@ -1,5 +1,6 @@
 package runthrough.plant.check;
 
+import java.math.RoundingMode;
 import java.util.Optional;
 import runthrough.quantity.Kind;
 import runthrough.quantity.Notation;
@@ -30,6 +31,11 @@ record Wording(Optional<Units> units) {
         return units.map(given -> given.text(kind, value)).orElseGet(() -> text(value, si));
     }
 
+    private String bound(Kind kind, double value, String si, RoundingMode mode) {
+        return units.map(given -> given.bound(kind, value, mode))
+                .orElseGet(() -> Numbers.text(value, DIGITS, mode) + " " + si);
+    }
+
     private static String text(double value, String si) {
         String number = Numbers.text(value, DIGITS);
         return si.isEmpty() || !Double.isFinite(value) ? number : number + " " + si;
@@ -37,7 +43,21 @@ record Wording(Optional<Units> units) {
 
     /** A length of strip (m); less than a micrometre is rounding, not strip. */
     String length(double metres) {
-        return text(Kind.LENGTH, Math.rint(metres / MICROMETRE) * MICROMETRE, "m");
+        return text(Kind.LENGTH, strip(metres), "m");
+    }
+
+    private static double strip(double metres) {
+        return Math.rint(metres / MICROMETRE) * MICROMETRE;
+    }
+
+    /** A length of strip (m) that is the most allowed, or too much already: so rounded that whoever gives it is on the safe side. */
+    String mostLength(double metres) {
+        return bound(Kind.LENGTH, strip(metres), "m", RoundingMode.FLOOR);
+    }
+
+    /** The same of the least. */
+    String leastLength(double metres) {
+        return bound(Kind.LENGTH, strip(metres), "m", RoundingMode.CEILING);
     }
 
     /** Strip thicknesses (m) from {@code least} to {@code greatest}. */
@@ -49,6 +69,16 @@ record Wording(Optional<Units> units) {
     /** A strip speed (m/s). */
     String speed(double metresPerSecond) {
         return text(Kind.SPEED, metresPerSecond, "m/s");
+    }
+
+    /** A strip speed (m/s) that is the most allowed, or too much already, rounded like a length. */
+    String mostSpeed(double metresPerSecond) {
+        return bound(Kind.SPEED, metresPerSecond, "m/s", RoundingMode.FLOOR);
+    }
+
+    /** The same of the least. */
+    String leastSpeed(double metresPerSecond) {
+        return bound(Kind.SPEED, metresPerSecond, "m/s", RoundingMode.CEILING);
     }
 
     /** A time (s). */

@@ -25,7 +25,12 @@ public record PlainNumber(Range range) implements Shape<Double> {
             return Optional.empty();
         }
         if (!takes(value.get())) {
-            context.error(raw, "must be " + allowed());
+            boolean isAllowed = range.allows(value.get());
+            context.error(
+                    raw,
+                    isAllowed
+                            ? "is beyond any strip line; must be " + allowed() + ", of a sensible size"
+                            : "must be " + allowed());
             return Optional.empty();
         }
         return value;

@@ -225,7 +225,7 @@ public final class CsvRows implements AutoCloseable {
             while (position < text.count() && "#\r\n".indexOf(text.charAt(position)) >= 0) {
                 boolean isComment = text.charAt(position) == '#';
                 step();
-                while (isComment && position < text.count() && text.charAt(position - 1) != '\n') {
+                while (isComment && position < text.count() && "\r\n".indexOf(text.charAt(position - 1)) < 0) {
                     step();
                 }
             }
@@ -233,11 +233,19 @@ public final class CsvRows implements AutoCloseable {
         }
 
         private void step() {
-            if (text.charAt(position) == '\n') {
+            if (isLineEnd(position)) {
                 line++;
-                lineStart = position + 1;
             }
             position++;
+            if ("\r\n".indexOf(text.charAt(position - 1)) >= 0) {
+                lineStart = position;
+            }
+        }
+
+        /** Whether a line ends here: with CR, with LF, or with both, which are one end. */
+        private boolean isLineEnd(long at) {
+            char c = text.charAt(at);
+            return c == '\r' || (c == '\n' && (at == 0 || text.charAt(at - 1) != '\r'));
         }
 
         /** The cells of a row are mostly asked after in order: each is looked for from the one before. */
@@ -250,11 +258,11 @@ public final class CsvRows implements AutoCloseable {
                 char c = text.charAt(cellStart++);
                 if (c == '"') {
                     isQuoted = !isQuoted;
-                } else if (c == '\n') {
+                } else if (c == '\r' || c == '\n') {
                     if (!isQuoted) {
                         break;
                     }
-                    cellLine++;
+                    cellLine += isLineEnd(cellStart - 1) ? 1 : 0;
                     cellLineStart = cellStart;
                 } else if (!isQuoted && c == separator) {
                     cell++;

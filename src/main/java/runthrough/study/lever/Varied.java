@@ -28,7 +28,10 @@ public record Varied(
     public DoubleStream nearPresent() {
         double step = scale.step();
         DoubleStream near = lever.what() == Lever.What.CAPACITY
-                ? DoubleStream.of(NEAR_PRESENT).map(factor -> Math.rint(factor * present / step) * step)
+                ? DoubleStream.of(NEAR_PRESENT)
+                        .map(factor -> Math.rint(factor * present / step) * step)
+                        // Half a strand of one is none.
+                        .filter(value -> value > 0)
                 : DoubleStream.empty();
         return DoubleStream.concat(DoubleStream.of(present), near);
     }

@@ -3,8 +3,11 @@ package runthrough.web.gate;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import runthrough.web.job.Refusal;
 
 /**
@@ -20,6 +23,8 @@ public final class Guard {
                     + " font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     private static final String JSON = "application/json";
+    private static final String CHARSET = "charset";
+    private static final Set<String> UTF_8 = Set.of(CHARSET + "=utf-8", CHARSET + "=\"utf-8\"");
 
     private final Access access;
 
@@ -56,10 +61,17 @@ public final class Guard {
         if (access.isOpen()) {
             checkToken(context, port);
         }
-        boolean isJson = String.valueOf(context.contentType()).startsWith(JSON);
-        if (context.method().name().equals("POST") && !isJson) {
-            throw new Refusal(415, "Requests bring JSON.");
+        if (context.method().name().equals("POST") && !isJson(String.valueOf(context.header("Content-Type")))) {
+            throw new Refusal(415, "Requests bring JSON, in UTF-8.");
         }
+    }
+
+    private static boolean isJson(String contentType) {
+        List<String> parts = Stream.of(contentType.toLowerCase(Locale.ROOT).split(";", -1))
+                .map(String::strip)
+                .toList();
+        return parts.get(0).equals(JSON)
+                && parts.stream().skip(1).allMatch(part -> !part.startsWith(CHARSET) || UTF_8.contains(part));
     }
 
     private void checkToken(Context context, int port) {

@@ -13,6 +13,7 @@ import runthrough.plant.Accumulator;
 import runthrough.plant.Distribution;
 import runthrough.plant.SoundLine;
 import runthrough.plant.StorageForm;
+import runthrough.quantity.UnitSystem;
 
 /** Accumulators, and what slows the process on a low level: what is refused or warned of. 1.5 m/s are 90 m/min, 2.5 m/s are 150 m/min. */
 class AccumulatorCheckTest {
@@ -26,6 +27,24 @@ class AccumulatorCheckTest {
                     line().reserve(201),
                     "accumulator.reserve = 201 m; must be at most the accumulator's capacity, 200 m."
                             + " Give a smaller reserve or a larger accumulator.");
+        }
+
+        /** Whoever gives the bound that is named is within it: 98.757 m are at most 98.75 m, and 0.10034 m at least 0.1004 m. */
+        @Test
+        void boundsAreRoundedToTheSideThatIsAllowed() {
+            assertThat(Wording.in(UnitSystem.METRIC).mostLength(98.757)).isEqualTo("98.75 m");
+            assertThat(Wording.in(UnitSystem.METRIC).leastLength(0.10034)).isEqualTo("0.1004 m");
+            assertThat(Wording.in(UnitSystem.METRIC).mostLength(72)).isEqualTo("72 m");
+            assertThat(Wording.in(UnitSystem.METRIC).leastLength(8 * 12.3)).isEqualTo("98.4 m");
+            assertThat(Wording.in(UnitSystem.METRIC).leastSpeed(45 / 60.0)).isEqualTo("45 m/min");
+        }
+
+        /** With more reserve than there is accumulator, no level is above the one at which the process must stop. */
+        @Test
+        void nothingIsSaidOfLevelsThatRestOnAReserveThatIsRefused() {
+            assertThat(LineCheck.check(line().reserve(201).slowing(1, 100, 150).build()))
+                    .extracting(Message::path)
+                    .containsExactly("accumulator.reserve");
         }
 
         @Test

@@ -122,6 +122,16 @@ class LineLogReaderTest {
                 .contains(message);
     }
 
+    /** Lines end with LF, with CR and LF, or with CR alone. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r\n", "\r"})
+    void placesAreTheSameWhateverEndsALine(String end) {
+        String log = "# a\n" + HEADER + "10,line running,\n\n100,\"tail\nstopped\",A\n150,joint relaesed,A\n";
+
+        assertThat(refusal(log.replace("\n", end)))
+                .anyMatch(text -> text.contains("log.csv:7:5 event = joint relaesed"));
+    }
+
     /** What follows a row that cannot be read is not wrong for that. */
     @ParameterizedTest
     @ValueSource(strings = {"soon,joint released,A", "150,joint relaesed,A", "150,joint released,A;lunch"})
