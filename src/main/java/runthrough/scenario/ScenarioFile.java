@@ -109,8 +109,9 @@ public final class ScenarioFile {
     /**
      * What the file asks with {@code settings} in the place of what it says, applied in order. A setting may name a single
      * value, a whole section, or one that the file does not have; where a thing can be said in several ways, the way that is
-     * set replaces the others; measured times give way to what is set, see {@link #holding}. Shares of a mix that are not set make room for those that are, and where that is not enough those that were
-     * set before, in another place. Figures of the line are set after all others.
+     * set replaces the others. Measured times give way to what is set, see {@link #givenUp}. Shares of a mix that are not set
+     * make room for those that are, and where that is not enough those that were set before, in another place. Figures of the
+     * line are set after all others.
      */
     public ScenarioReading with(List<Setting> settings) {
         return with(settings, false);
