@@ -105,6 +105,11 @@ public final class ChartStyle {
         return axis;
     }
 
+    /** Sets the ends of {@code axis}; where nothing lies between them, as of values that are all alike, it goes on beyond. */
+    public static void reach(ValueAxis axis, double from, double to) {
+        axis.setRange(from, to > from ? to : from + Math.max(1, Math.abs(from)));
+    }
+
     /** An upright axis of named rows, the first at the top. */
     public SymbolAxis rows(List<String> names) {
         SymbolAxis axis = new SymbolAxis(null, names.toArray(String[]::new));

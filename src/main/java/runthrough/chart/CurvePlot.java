@@ -183,7 +183,7 @@ public final class CurvePlot {
     /** The plot; its axis reaches a little beyond what was seen, but not beyond {@code floor} and {@code ceiling}. */
     public XYPlot within(double floor, double ceiling) {
         double room = 0.06 * Math.max(greatest - least, 1e-3 * Math.abs(greatest));
-        range.setRange(Math.max(floor, least - room), Math.min(ceiling, greatest + room));
+        ChartStyle.reach(range, Math.max(floor, least - room), Math.min(ceiling, greatest + room));
         return plot;
     }
 

@@ -55,10 +55,10 @@ public final class DistributionPlot {
         double from = Math.min(histogram.left(0), least());
         double to = Math.max(histogram.to(), greatest());
         double room = 0.02 * (to - from);
-        domain.setRange(from - room, Math.max(to + room, rightOfNames(from - room)));
+        ChartStyle.reach(domain, from - room, Math.max(to + room, rightOfNames(from - room)));
         NumberAxis range = style.axis(rangeLabel);
         double band = LINE * (marks.size() + 0.5);
-        range.setRange(0, 100 * histogram.greatestShare() / (1 - band));
+        ChartStyle.reach(range, 0, 100 * histogram.greatestShare() / (1 - band));
         XYPlot plot = style.plot(domain, range);
         HistogramBars.put(plot, histogram, colour);
         draw(plot, range.getUpperBound());

@@ -2,6 +2,7 @@ package runthrough.chart;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import runthrough.study.statistics.Sample;
 
 /**
@@ -20,6 +21,8 @@ public record Histogram(double first, double width, List<Integer> counts, int be
     private static final int FEWEST_BINS = 12;
     /** Values further from the nearest 90 % than this many times the spread of these are far from them. */
     private static final double FAR = 2.5;
+    /** Values that differ by no more, relative to the greatest, are alike. */
+    private static final double ALIKE = 1e-9;
 
     public Histogram {
         counts = List.copyOf(counts);
@@ -51,14 +54,22 @@ public record Histogram(double first, double width, List<Integer> counts, int be
 
     private static Histogram of(Sample sample, double perSi, double step, double leastShown) {
         double least = leastShown * perSi;
-        double greatest = sample.get(sample.count() - 1) * perSi;
-        double scale = Math.max(Math.abs(least), Math.abs(greatest));
-        // All alike, but for rounding: one bin around the value.
-        if (!(greatest - least > 1e-9 * scale)) {
-            double width = scale == 0 ? 1 : round(scale / 50);
-            return new Histogram(least / width - 0.5, width, List.of(sample.count()), 0, 0, sample.count());
-        }
         double shown = greatestShown(sample) * perSi;
+        double scale = Math.max(Math.abs(least), Math.abs(shown));
+        // All that are shown are alike, but for rounding: one bin around the value.
+        if (!(shown - least > ALIKE * scale)) {
+            double width = scale == 0 ? 1 : round(scale / 50);
+            double[] values = sample.values();
+            int below = count(values, value -> value * perSi < least - ALIKE * scale);
+            int beyond = count(values, value -> value * perSi > shown + ALIKE * scale);
+            return new Histogram(
+                    least / width - 0.5,
+                    width,
+                    List.of(sample.count() - below - beyond),
+                    below,
+                    beyond,
+                    sample.count());
+        }
         double spread = (sample.percentile(0.75) - sample.percentile(0.25)) * perSi;
         double rule = 2 * spread / Math.cbrt(sample.count());
         double range = shown - least;
@@ -81,6 +92,10 @@ public record Histogram(double first, double width, List<Integer> counts, int be
         }
         return new Histogram(
                 first - aside, width, Arrays.stream(counts).boxed().toList(), below, beyond, sample.count());
+    }
+
+    private static int count(double[] values, DoublePredicate which) {
+        return (int) Arrays.stream(values).filter(which).count();
     }
 
     /** The greatest value that is not far beyond all others. */

@@ -55,6 +55,20 @@ class HistogramTest {
         assertThat(histogram.to()).isGreaterThan(95);
     }
 
+    /** Thirty-four joints of 7 s, and two that were made again: all but these are one bin. */
+    @Test
+    void valuesAllAlikeButForAFewFarBeyondMakeOneBinToo() {
+        double[] times = new double[36];
+        Arrays.fill(times, 7);
+        times[3] = 14;
+        times[30] = 14;
+        Histogram histogram = Histogram.of(Sample.of(times), 1);
+        assertThat(histogram.counts()).containsExactly(34);
+        assertThat(histogram.beyond()).isEqualTo(2);
+        assertThat(histogram.left(0)).isLessThan(7);
+        assertThat(histogram.to()).isBetween(7.0, 14.0);
+    }
+
     @Test
     void valuesAllZeroMakeOneBin() {
         Histogram histogram = Histogram.of(Sample.of(0, 0), 1);

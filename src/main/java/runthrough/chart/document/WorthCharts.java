@@ -94,7 +94,7 @@ public final class WorthCharts {
         double most = Math.max(2, even.isPresent() && even.getAsDouble() < FAR ? BEYOND * even.getAsDouble() : 2);
         NumberAxis domain = style.axis(uncertain + ", " + currency(worth));
         domain.setNumberFormatOverride(Amounts.grouped());
-        domain.setRange(0, Math.max(most * value, 1e-9));
+        ChartStyle.reach(domain, 0, Math.max(most * value, 1e-9));
         CurvePlot plot = new CurvePlot(style, legend, domain, amounts(style, "net present value, " + currency(worth)));
         List<CurvePlot.Point> points = new ArrayList<>();
         for (int i = 0; i <= POINTS; i++) {

@@ -124,7 +124,7 @@ public final class LimitsChart {
     private Chart chart(String reading) {
         LegendItemCollection legend = new LegendItemCollection();
         NumberAxis domain = context.style().axis(axis.label());
-        domain.setRange(from, to);
+        ChartStyle.reach(domain, from, to);
         XYPlot plot = context.style().plot(domain, names());
         plot.setRangeGridlinesVisible(false);
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);

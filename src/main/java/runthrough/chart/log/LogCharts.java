@@ -8,6 +8,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
+import runthrough.chart.ChartStyle;
 import runthrough.chart.ChartUnits;
 import runthrough.chart.CurvePlot;
 import runthrough.chart.DistributionPlot;
@@ -73,7 +74,7 @@ public final class LogCharts {
         Unit clock = ChartUnits.clock(longest);
         LegendItemCollection legend = new LegendItemCollection();
         NumberAxis domain = context.style().axis("joint cycle time, " + clock.symbol());
-        domain.setRange(clock.fromSi(shares.get(0).time()), clock.fromSi(longest));
+        ChartStyle.reach(domain, clock.fromSi(shares.get(0).time()), clock.fromSi(longest));
         CurvePlot plot = new CurvePlot(context.style(), legend, domain, "share of joints that take no longer, %");
         plot.curve(
                 "the model",

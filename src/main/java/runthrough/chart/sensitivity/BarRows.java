@@ -132,9 +132,7 @@ final class BarRows {
         double widest = names.stream().mapToDouble(style::width).max().orElse(0);
         double pixels = ChartStyle.WIDTH - widest - EDGES;
         double least = Math.min(0, ends(true));
-        double most = Math.max(0, ends(false));
-        // Where all bars are nothing, there still is an axis.
-        double greatest = most > least ? most : 1;
+        double greatest = Math.max(0, ends(false));
         double low = least;
         double high = greatest;
         // What words need depends on what a pixel is worth, and that on what they need: a few rounds settle it.
@@ -149,7 +147,7 @@ final class BarRows {
             }
         }
         // Where nothing is written beyond the last bar, it still ends short of the edge.
-        axis.setRange(low < 0 ? Math.min(low, EDGE * least) : low, Math.max(high, EDGE * greatest));
+        ChartStyle.reach(axis, low < 0 ? Math.min(low, EDGE * least) : low, Math.max(high, EDGE * greatest));
         return axis.getRange().getLength() / pixels;
     }
 

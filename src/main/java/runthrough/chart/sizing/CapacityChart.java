@@ -10,6 +10,7 @@ import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
+import runthrough.chart.ChartStyle;
 import runthrough.chart.ChartUnits;
 import runthrough.chart.CurvePlot;
 import runthrough.chart.Palette;
@@ -60,7 +61,7 @@ public final class CapacityChart {
         LegendItemCollection legend = new LegendItemCollection();
         NumberAxis domain = context.style().axis("usable capacity of the accumulator, " + unit.symbol());
         List<Sizing.Point> curve = sizing.curve();
-        domain.setRange(capacity(curve.get(0)), capacity(curve.get(curve.size() - 1)));
+        ChartStyle.reach(domain, capacity(curve.get(0)), capacity(curve.get(curve.size() - 1)));
         CombinedDomainXYPlot both = context.style().combined(domain);
         both.add(failures(found, legend), 3);
         both.add(lostTime(legend), 2);

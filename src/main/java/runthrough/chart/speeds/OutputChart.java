@@ -67,7 +67,7 @@ public final class OutputChart {
         NumberAxis domain = context.style().axis(fastest + speed.symbol());
         // A mark at an end of the range stands inside the frame.
         double margin = MARGIN * (curve.to() - curve.from());
-        domain.setRange(speed.fromSi(curve.from() - margin), speed.fromSi(curve.to() + margin));
+        ChartStyle.reach(domain, speed.fromSi(curve.from() - margin), speed.fromSi(curve.to() + margin));
         CombinedDomainXYPlot both = context.style().combined(domain);
         output(both, legend);
         share(both, legend);

@@ -62,7 +62,7 @@ final class FitChart {
         LegendItemCollection legend = new LegendItemCollection();
         NumberAxis domain = style.axis("time, " + clock.symbol());
         double room = 0.04 * (histogram.to() - histogram.left(0));
-        domain.setRange(Math.max(0, histogram.left(0) - room), histogram.to() + room);
+        ChartStyle.reach(domain, Math.max(0, histogram.left(0) - room), histogram.to() + room);
         NumberAxis range = style.axis("share of observations, %");
         XYPlot plot = style.plot(domain, range);
         HistogramBars.put(plot, histogram, i -> Palette.ENOUGH);
@@ -76,7 +76,7 @@ final class FitChart {
             plot.setRenderer(i + 1, renderer(i));
             legend.add(ChartStyle.line(distributions.get(i).distribution().label(), COLOURS[i], STROKES[i]));
         }
-        range.setRange(0, 1.08 * highest);
+        ChartStyle.reach(range, 0, 1.08 * highest);
         String title = element.times().element().label() + ": times and fitted distributions";
         String reading = reading();
         return new Chart(

@@ -83,8 +83,8 @@ final class QuantileChart {
         NumberAxis domain =
                 style.axis("time by the " + candidate.distribution().label() + " distribution, " + clock.symbol());
         NumberAxis range = style.axis("observed time, " + clock.symbol());
-        domain.setRange(from, to);
-        range.setRange(from, to);
+        ChartStyle.reach(domain, from, to);
+        ChartStyle.reach(range, from, to);
         XYPlot plot = style.plot(domain, range);
         XYSeries equal = new XYSeries("equal", false, true);
         equal.add(from, from);

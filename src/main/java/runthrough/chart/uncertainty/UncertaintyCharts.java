@@ -8,6 +8,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import runthrough.chart.Chart;
 import runthrough.chart.ChartContext;
+import runthrough.chart.ChartStyle;
 import runthrough.chart.ChartUnits;
 import runthrough.chart.CurvePlot;
 import runthrough.chart.DistributionPlot;
@@ -54,7 +55,8 @@ public final class UncertaintyCharts {
         LegendItemCollection legend = new LegendItemCollection();
         NumberAxis domain = context.style().axis("capacity of the accumulator, " + length.symbol());
         List<Uncertainty.Point> points = known.curve();
-        domain.setRange(
+        ChartStyle.reach(
+                domain,
                 length.fromSi(points.get(0).capacity()),
                 length.fromSi(points.get(points.size() - 1).capacity()));
         CurvePlot plot = new CurvePlot(context.style(), legend, domain, "coil changes run through, %");

@@ -111,13 +111,13 @@ final class DrawnChart {
         double shortest = joints().percentile(0);
         double room = room();
         NumberAxis axis = context.style().axis("joint cycle time, " + clock.symbol());
-        axis.setRange(clock.fromSi(Math.max(0, shortest - room)), clock.fromSi(longestShown + room));
+        ChartStyle.reach(axis, clock.fromSi(Math.max(0, shortest - room)), clock.fromSi(longestShown + room));
         return axis;
     }
 
     private NumberAxis stripAxis() {
         NumberAxis axis = context.style().axis("strip drawn, " + unit.symbol());
-        axis.setRange(0, unit.fromSi(1.08 * Math.max(capacity, drawn.percentile(1))));
+        ChartStyle.reach(axis, 0, unit.fromSi(1.08 * Math.max(capacity, drawn.percentile(1))));
         return axis;
     }
 

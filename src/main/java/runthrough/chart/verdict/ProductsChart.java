@@ -54,7 +54,7 @@ final class ProductsChart {
                 .rows(products.stream().map(p -> shortened(name(p))).toList());
         NumberAxis share = context.style().axis("share of the product's coil changes, %");
         double most = products.stream().mapToDouble(p -> 100 * failed(p)).max().orElse(0);
-        share.setRange(0, upTo(most));
+        ChartStyle.reach(share, 0, upTo(most));
         if (share.getUpperBound() >= MOST_SHARE) {
             share.setTickUnit(new NumberTickUnit(20));
         }

@@ -102,8 +102,10 @@ final class RunChart {
 
     private NumberAxis changeAxis() {
         NumberAxis axis = context.style().axis(order.axis());
-        axis.setRange(
-                place(0, 0) - 1, place(order.groups().size() - 1, lastGroup().size() - 1) + 1);
+        ChartStyle.reach(
+                axis,
+                place(0, 0) - 1,
+                place(order.groups().size() - 1, lastGroup().size() - 1) + 1);
         axis.setTickLabelsVisible(!order.isByShift());
         axis.setTickMarksVisible(!order.isByShift());
         return axis;
@@ -118,7 +120,7 @@ final class RunChart {
         double bottom = Math.min(0, -most(changes, c -> -shown(c, c.lowestLevel())));
         NumberAxis axis =
                 context.style().axis((order.inTime() ? "level, " : "level above the stop level, ") + unit.symbol());
-        axis.setRange(unit.fromSi(bottom - 0.03 * (top - bottom)), unit.fromSi(top + 0.1 * (top - bottom)));
+        ChartStyle.reach(axis, unit.fromSi(bottom - 0.03 * (top - bottom)), unit.fromSi(top + 0.1 * (top - bottom)));
         return axis;
     }
 

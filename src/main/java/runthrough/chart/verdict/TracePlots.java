@@ -51,7 +51,7 @@ final class TracePlots {
         XYSeries measured = curve.level(units.length(), capacity);
         double top = Math.max(measured.getMaxY(), units.length().fromSi(capacity));
         NumberAxis axis = style.axis("level, " + units.length().symbol());
-        axis.setRange(Math.min(0, measured.getMinY()) - BELOW_ZERO * top, top * (1 + ABOVE));
+        ChartStyle.reach(axis, Math.min(0, measured.getMinY()) - BELOW_ZERO * top, top * (1 + ABOVE));
         XYPlot plot = style.plot(null, axis);
         Layers layers = new Layers(plot);
         layers.add(measured, "level", Palette.LEVEL, Palette.BOLD);
@@ -80,7 +80,7 @@ final class TracePlots {
         NumberAxis axis = style.axis("speed, " + units.speed().symbol());
         double top = Math.max(
                 Math.max(entry.getMaxY(), process.getMaxY()), units.speed().fromSi(1e-3));
-        axis.setRange(-BELOW_ZERO * top, top * (1 + ABOVE));
+        ChartStyle.reach(axis, -BELOW_ZERO * top, top * (1 + ABOVE));
         XYPlot plot = style.plot(null, axis);
         Layers layers = new Layers(plot);
         if (line.practice().isOneStrip()) {
@@ -114,7 +114,7 @@ final class TracePlots {
     /** The axis of time that both plots share. */
     NumberAxis timeAxis(String after) {
         NumberAxis axis = style.axis("time " + after + ", " + clock.symbol());
-        axis.setRange(x(window.from()), x(window.to()));
+        ChartStyle.reach(axis, x(window.from()), x(window.to()));
         return axis;
     }
 
