@@ -246,6 +246,11 @@ class PageInMotionTest extends BrowsedPage {
                         + ".filter((e) => e.checkVisibility() && !e.closest('.scroll'))"
                         + ".map((e) => e.getBoundingClientRect().right))"))
                 .isLessThanOrEqualTo(390.5);
+        // The longest that a speed is written with.
+        assertThat(number("return Math.max(...[...document.querySelectorAll('.quick input[type=text]')].map((e) => {"
+                        + " const said = e.value; e.value = '285.4 ft/min'; const cut = e.scrollWidth - e.clientWidth;"
+                        + " e.value = said; return cut; }))"))
+                .isLessThanOrEqualTo(0);
         // A finger needs 44 px.
         assertThat(number("return Math.min(...[...document.querySelectorAll('button, select, summary, [role=slider],"
                         + " input:not([hidden])')].filter((e) => e.checkVisibility() && e.getBoundingClientRect().height)"
