@@ -11,6 +11,10 @@ public final class Main {
     public static void main(String[] args) {
         // No display is ever looked for.
         System.setProperty("java.awt.headless", "true");
+        // What goes to a socket passes through memory beside the heap, which each thread keeps for the next time: large
+        // pieces
+        // are let go of, or clients that go away, each with a thread at work for it, would use up all of it.
+        System.setProperty("jdk.nio.maxCachedBufferSize", "65536");
         System.exit(run(args));
     }
 

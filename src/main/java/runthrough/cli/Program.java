@@ -1,5 +1,7 @@
 package runthrough.cli;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,7 +57,6 @@ final class Program {
 
     private void configure(CommandLine commandLine) {
         commandLine
-                .setOut(environment.out())
                 .setErr(environment.err())
                 .setColorScheme(Help.defaultColorScheme(environment.suitsColour() ? Help.Ansi.ON : Help.Ansi.OFF))
                 .setUsageHelpAutoWidth(environment.terminal())
@@ -80,9 +81,19 @@ final class Program {
     /** Runs the command that {@code args} name and returns the exit code. */
     int run(String... args) {
         try {
+            refuseFolderWithoutName();
             return runExpanded(expanded(args));
         } catch (ClosedPipeException | BadInputException e) {
             return failures(List.of(args)).tell(e);
+        }
+    }
+
+    /** Where the locale cannot write the name of the present folder, files would be looked for, and put, into another. */
+    private void refuseFolderWithoutName() {
+        if (!Files.isDirectory(environment.path(Path.of("")))) {
+            throw new BadInputException(
+                    "the present folder is gone, or has a name that the present locale cannot write. Set LC_ALL=C.UTF-8, or go to"
+                            + " a folder with a plain name.");
         }
     }
 
@@ -136,7 +147,11 @@ final class Program {
             WarmUp.begin(args[0]);
         }
         try {
-            return written(commandLine(args).execute(args));
+            StringWriter help = new StringWriter();
+            int code = commandLine(args).setOut(new PrintWriter(help)).execute(args);
+            // Here and not within: a reader who has gone is none of the library's faults.
+            environment.out().print(help);
+            return written(code);
         } catch (OutOfMemoryError | StackOverflowError e) {
             return shownOnceThereIsRoom(e, failures);
         }

@@ -1,5 +1,6 @@
 package runthrough.web;
 
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -104,7 +105,7 @@ final class Assumptions {
             Matcher element = ELEMENT.matcher(retime.path());
             return element.matches()
                     ? element(root, element.group(1), Integer.parseInt(element.group(2)))
-                            .map(name -> "coil-change." + element.group(1) + "." + name)
+                            .map(name -> "coil-change." + element.group(1) + name)
                     : Optional.empty();
         }
         boolean isPart = change instanceof ScenarioText.Change.Write
@@ -114,14 +115,20 @@ final class Assumptions {
         return isPart ? Optional.of(change.path()) : Optional.empty();
     }
 
+    /** What a path calls an element of a list: its name, or its number where others have the same name. */
     private static Optional<String> element(Raw.Mapping root, String list, int number) {
-        return root.find("coil-change")
+        List<Optional<String>> names = root.find("coil-change")
                 .map(Raw.Mapping.class::cast)
                 .flatMap(change -> change.find(list))
                 .filter(Raw.Sequence.class::isInstance)
-                .map(items -> ((Raw.Sequence) items).items())
-                .filter(items -> number >= 1 && number <= items.size())
-                .flatMap(items -> WrittenElement.of(items.get(number - 1)))
-                .map(WrittenElement::name);
+                .map(items -> ((Raw.Sequence) items)
+                        .items().stream()
+                                .map(item -> WrittenElement.of(item).map(WrittenElement::name))
+                                .toList())
+                .orElse(List.of());
+        return Optional.of(number)
+                .filter(any -> any >= 1 && any <= names.size())
+                .flatMap(any -> names.get(any - 1))
+                .map(name -> Collections.frequency(names, Optional.of(name)) == 1 ? "." + name : "[" + number + "]");
     }
 }

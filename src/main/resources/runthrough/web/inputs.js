@@ -161,9 +161,12 @@ export class Inputs {
 
   /** Says what is wrong at the fields it is wrong with; what has no field is left to the list above. */
   faults(problems, tried) {
-    this.work.faults(problems, tried);
+    // What comes of it for alternatives is said above; here only where nothing else is wrong.
+    const own = problems.filter((problem) => !/^alternatives?[ .]/.test(problem.path));
+    const said = own.length ? own : problems;
+    this.work.faults(said, tried);
     for (const [path, all] of this.fields) {
-      const mine = problems.filter((problem) => problem.path === path || tried.includes(path));
+      const mine = said.filter((problem) => problem.path === path || tried.includes(path));
       for (const one of all) {
         one.fault.hidden = !mine.length;
         one.fault.textContent = mine.map((problem) => problem.message).join(" ");

@@ -135,6 +135,7 @@ async function send() {
     }
   }
   state.sending = false;
+  inputs.work.settled();
 }
 
 function take(text, line, tried, isSliding = false, movedAt = Date.now()) {

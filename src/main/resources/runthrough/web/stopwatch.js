@@ -52,12 +52,21 @@ function showSetup() {
   byId("add").disabled = !isOpen;
 }
 
+/** `name`, or with the first number from `from` on with which none of `others` has it: the columns of a sheet are known by their names. */
+function free(name, others, from = null) {
+  const taken = new Set(others.map((one) => one.name.toLowerCase()));
+  for (let i = from ?? 1; ; i++) {
+    const numbered = i === 1 && from === null ? name : `${name} ${i}`;
+    if (!taken.has(numbered.toLowerCase())) return numbered;
+  }
+}
+
 function row(one, i, isOpen) {
   const replaced = (other) => taps.elements.map((old, at) => (at === i ? { ...old, ...other } : old));
   const part = el("select", { disabled: !isOpen, "aria-label": `When ${one.name} is done` }, ...PARTS.map((key) => el("option", { value: key, selected: key === one.part }, key)));
   part.addEventListener("change", () => doing(() => taps.retitle(replaced({ part: part.value }))));
   const name = el("input", { type: "text", value: one.name, disabled: !isOpen, autocomplete: "off", "aria-label": `Name of element ${i + 1}` });
-  name.addEventListener("change", () => doing(() => name.value.trim() && taps.retitle(replaced({ name: name.value.trim() }))));
+  name.addEventListener("change", () => doing(() => name.value.trim() && taps.retitle(replaced({ name: free(name.value.trim(), taps.elements.filter((_, at) => at !== i)) }))));
   const remove = el("button", { type: "button", disabled: !isOpen || taps.elements.length === 1, "aria-label": `Remove ${one.name}`, onclick: () => doing(() => taps.retitle(taps.elements.filter((_, at) => at !== i))) }, "Remove");
   return el("li", {}, part, name, remove);
 }
@@ -68,7 +77,7 @@ byId("undo").addEventListener("click", () => doing(() => taps.undo()));
 byId("finish").addEventListener("click", () => doing(() => taps.finish()));
 byId("note").addEventListener("input", () => taps.note(byId("note").value));
 byId("note").addEventListener("change", show);
-byId("add").addEventListener("click", () => doing(() => taps.retitle([...taps.elements, { part: "join", name: `element ${taps.elements.length + 1}` }])));
+byId("add").addEventListener("click", () => doing(() => taps.retitle([...taps.elements, { part: "join", name: free("element", taps.elements, taps.elements.length + 1) }])));
 byId("clear").addEventListener("click", () => byId("clear-sure").showModal());
 byId("clear-yes").addEventListener("click", () => doing(() => {
   taps.clear();

@@ -67,7 +67,7 @@ export class WorkList {
       .filter(([key, time]) => time.from || key === one.kind)
       .map(([key, time]) => el("option", { value: key, selected: key === one.kind }, time.name)));
     kinds.addEventListener("change", () => this.change([retimed(path, kinds.value, TIMES[kinds.value].from(this.line.work[list][i].mean).map((value) => digits(value)))]));
-    const remove = el("button", { type: "button", "aria-label": `Remove ${one.name}`, onclick: () => this.change([{ path, value: null }]) }, "Remove");
+    const remove = el("button", { type: "button", "aria-label": `Remove ${one.name}`, onclick: () => this.reshape({ path, value: null }) }, "Remove");
     const beside = el("p", { class: "hint" });
     const fault = el("p", { class: "fault", hidden: true });
     this.elements.push({ path, list, i, name, values, spark, kinds, beside, fault });
@@ -77,8 +77,20 @@ export class WorkList {
       el("div", { class: "row" }, kinds, isAlone || (list === "join" && count === 1) ? null : remove));
   }
 
+  /** Changes which elements there are: until the answer is there, the numbers of those shown are not to be relied on. */
+  reshape(change) {
+    if (byId("work").inert) return;
+    byId("work").inert = true;
+    this.change([change]);
+  }
+
+  /** What is shown is what there is. */
+  settled() {
+    byId("work").inert = false;
+  }
+
   adder(list) {
-    return el("button", { type: "button", onclick: () => this.change([{ path: `coil-change.${list}[+]`, value: `{${newName(this.line.work[list])}: 10 s}` }]) }, `Add to ${list}`);
+    return el("button", { type: "button", onclick: () => this.reshape({ path: `coil-change.${list}[+]`, value: `{${newName(this.line.work[list])}: 10 s}` }) }, `Add to ${list}`);
   }
 
   /** Says at an element what is wrong with the change of it that was tried. */

@@ -185,6 +185,36 @@ class ProcessTest {
         assertThat(codeOf(process)).isEqualTo(2);
     }
 
+    /** Files would be put into another folder, whose name is what the locale makes of this one. */
+    @Test
+    void aFolderThatTheLocaleCannotWriteIsNoPlaceToWorkIn() throws IOException, InterruptedException {
+        Path inside = Files.createDirectory(folder.resolve("l\u00fcbeck"));
+        ProcessBuilder builder =
+                program(inside, "run", folder.resolve("line.yaml").toString(), "--out", "report");
+        builder.environment().put("LC_ALL", "C");
+        Process process = start(builder);
+
+        assertThat(text(process.getErrorStream()))
+                .startsWith(
+                        "the present folder is gone, or has a name that the present locale cannot write. Set LC_ALL=C.UTF-8")
+                .doesNotContain("Exception");
+        assertThat(codeOf(process)).isEqualTo(2);
+        assertThat(inside).isEmptyDirectory();
+        try (Stream<Path> beside = Files.list(folder)) {
+            assertThat(beside.filter(Files::isDirectory)).containsExactly(inside);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "run --help"})
+    void helpForAReaderWhoHasGoneIsQuiet(String words) throws IOException, InterruptedException {
+        Process process = start(program(words.split(" ")));
+        process.getInputStream().close();
+
+        assertThat(codeOf(process)).isEqualTo(141);
+        assertThat(text(process.getErrorStream())).isEmpty();
+    }
+
     /** Enough lines to fill any pipe; the first is all that is read. */
     @Test
     void aReaderThatHasSeenEnoughEndsItQuietly() throws IOException, InterruptedException {

@@ -104,6 +104,32 @@ class PageInBrowserTest extends BrowsedPage {
         browser.await("the fix to be made", () -> !browser.text("#word").equals("STOPS"));
     }
 
+    /** The numbers of those behind it change with the first, so that the second is not taken for another. */
+    @Test
+    void ofTwoQuickRemovalsTheFirstIsMade() {
+        List<String> names = browser.all("#work .element input[aria-label^=Name]").stream()
+                .map(box -> String.valueOf(box.getDomProperty("value")))
+                .toList();
+        browser.driver()
+                .executeScript("document.querySelector('#work [aria-label=\"Remove fit up\"]').click();"
+                        + " document.querySelector('#work [aria-label=\"Remove weld\"]').click();");
+        browser.await(
+                "the removal",
+                () -> browser.all("#work [aria-label='Remove fit up']").isEmpty());
+        browser.awaitSettled();
+
+        assertThat(browser.all("#work .element input[aria-label^=Name]"))
+                .extracting(box -> box.getDomProperty("value"))
+                .containsExactlyElementsOf(
+                        names.stream().filter(name -> !name.equals("fit up")).toList());
+        browser.await(
+                "the list to be used again", () -> browser.all("#work[inert]").isEmpty());
+        browser.click("#reset");
+        browser.await(
+                "all of them",
+                () -> !browser.all("#work [aria-label='Remove fit up']").isEmpty());
+    }
+
     @Test
     void playingMovesTheLine() {
         String before = browser.text("#clock");

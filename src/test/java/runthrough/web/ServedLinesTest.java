@@ -184,6 +184,24 @@ class ServedLinesTest extends ServedPage {
         assertThat(fewer).contains("- {grind: 15 s}").doesNotContain("inspect");
     }
 
+    /** Of two elements with one name, the page says which of them it was that somebody stated. */
+    @Test
+    void theTimeOfANamesakeIsStatedByItsNumber() throws IOException, InterruptedException {
+        String one = ask("/api/edit", edit(shipped("tube-line"), "coil-change.join[+]", "{grind: 15 s}"))
+                .get("text")
+                .asText();
+        String two = ask("/api/edit", edit(one, "coil-change.join[+]", "{grind: 15 s}"))
+                .get("text")
+                .asText();
+        ObjectNode retimed = edit(two, "coil-change.join[5]", "12 s");
+        ((ObjectNode) retimed.at("/changes/0")).put("time", "constant");
+
+        JsonNode edited = ask("/api/edit", retimed);
+
+        assertThat(edited.at("/line/problems")).isEmpty();
+        assertThat(edited.get("text").asText()).contains("- {grind: 15 s}", "12 s", "coil-change.join[5]");
+    }
+
     @Test
     void whatIsWrongIsSaidWithItsPathInTheWordsOfTheCommandLine() throws IOException, InterruptedException {
         String text = shipped("tube-line");

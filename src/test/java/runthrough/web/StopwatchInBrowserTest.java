@@ -91,6 +91,22 @@ class StopwatchInBrowserTest extends BrowsedPage {
         assertThat(rows.get(1).remark()).isEqualTo("hook slipped, \"again\"");
     }
 
+    /** The columns of a sheet are known by their names. */
+    @Test
+    void noTwoElementsHaveOneName() {
+        for (int i = 0; i < 2; i++) {
+            browser.driver().executeScript("document.getElementById('add').click()");
+        }
+        browser.driver()
+                .executeScript("const all = document.querySelectorAll('#setup [aria-label^=Remove]');"
+                        + " all[all.length - 2].click(); document.getElementById('add').click();");
+
+        assertThat(browser.all("#setup input[type=text]"))
+                .extracting(box -> box.getDomProperty("value"))
+                .doesNotHaveDuplicates()
+                .hasSizeGreaterThan(2);
+    }
+
     /** What is timed comes from the line on the page, and the fits from the program. */
     @Test
     void theElementsAreThoseOfTheLineAndTheFitsComeAtOnce() {
