@@ -54,12 +54,12 @@ class LineCheckTest {
 
     @Test
     void usCustomaryBrief_valuesAreInItsUnits() {
-        // 250 m are 820.2 ft, 200 m are 656.2 ft.
+        // 250 m are 820.2 ft, 200 m are 656.17 ft: 656.1 ft may be given, and 656.2 ft not.
         Line line = line().reserve(250).build();
         SimulationRequest request = new SimulationRequest("test", List.of(), line, LONG_RUN, UnitSystem.US_CUSTOMARY);
         assertThat(LineCheck.check(request))
                 .extracting(Message::text)
-                .containsExactly("accumulator.reserve = 820.2 ft; must be at most the accumulator's capacity, 656.2 ft."
+                .containsExactly("accumulator.reserve = 820.2 ft; must be at most the accumulator's capacity, 656.1 ft."
                         + " Give a smaller reserve or a larger accumulator.");
     }
 
