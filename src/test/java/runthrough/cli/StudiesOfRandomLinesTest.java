@@ -49,7 +49,7 @@ class StudiesOfRandomLinesTest {
                     study.replaceFirst(" |$", " line.yaml --out report ").strip();
             Session.Done done = session.run(command.split(" "));
 
-            // There may be no alternatives, or one that is no line.
+            // There may be no alternatives.
             int orElse = study.equals("compare") ? ExitCode.BAD_INPUT : ExitCode.DONE;
             assertThat(done.code())
                     .as(study + "\n" + RandomScenario.of(seed) + done.err())

@@ -49,12 +49,14 @@ public final class RandomScenario {
         if (hasAccumulator) {
             lines.add("accumulator: {" + accumulator() + perhaps(0.3, () -> ", reserve: " + m(0.05 * capacity)) + "}");
         }
-        lines.add(process());
+        String process = process();
+        lines.add(process);
         lines.add(coilChange());
         lines.add(number(
                 "run: {coil-changes: %s, leave-out: %s, replications: %s, seed: %s, target: %s %%}",
                 of(2, 5, 12, 21, 40), of(0, 1), of(1, 2, 3, 6), random.nextInt(1000), of(1, 50, 90, 99, 99.9)));
-        if (hasAccumulator && chance(0.5)) {
+        // What is said of joints has no part in rethreading.
+        if (hasAccumulator && !process.contains("joint-") && chance(0.5)) {
             lines.add(number(
                     "alternatives: {a: {entry.uncoilers: 4}, b: {practice: rethread, coil-change.rethread: 300 s},"
                             + " c: {process.speed: %s m/min}}",
