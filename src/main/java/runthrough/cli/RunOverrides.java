@@ -76,7 +76,7 @@ final class RunOverrides {
     private List<String> settings = new ArrayList<>();
 
     @Option(
-            names = "--times",
+            names = Setting.MEASURED,
             paramLabel = "SHEET",
             description =
                     "Take the times of work elements from this time-study sheet: for each of its columns the distribution that the "

@@ -51,8 +51,8 @@ final class AlternativesReader {
         checkNames();
         String today = root.find(ScenarioKeys.TODAY.name())
                 .map(raw -> raw.shown().strip())
-                .filter(name ->
-                        isAsWritten() || all.stream().anyMatch(one -> one.name().equals(name)))
+                .filter(name -> settings.isEmpty()
+                        || all.stream().anyMatch(one -> one.name().equals(name)))
                 .orElse(Alternative.AS_WRITTEN);
         return new AlternativesReading(
                 all, today, problems.errors(), problems.further() + unread > 0, refusals, sorted(warnings));
@@ -70,7 +70,7 @@ final class AlternativesReader {
                 tellOfNoChange(one);
             }
             Set<Place> astray = astray(one);
-            refused(reading(one)).stream()
+            refused(file.withAsOneOfSeveral(besides(one))).stream()
                     .filter(problem -> written.problems().stream().noneMatch(known -> isOfSame(known, problem)))
                     .filter(problem -> !astray.contains(place(problem)))
                     .forEach(problem -> problems.error(named(problem, one)));
@@ -117,7 +117,8 @@ final class AlternativesReader {
     }
 
     private Optional<Alternative> read(AlternativeKeys.Written one, ScenarioReading.Accepted written) {
-        ScenarioReading reading = reading(one);
+        List<Setting> besides = besides(one);
+        ScenarioReading reading = file.withAsOneOfSeveral(besides);
         if (reading instanceof ScenarioReading.Refused refused) {
             List<Problem> named = refused.problems().stream()
                     .map(problem -> named(problem, one))
@@ -137,7 +138,7 @@ final class AlternativesReader {
             return Optional.empty();
         }
         Set<String> known = file.givenUp(settings);
-        file.givenUp(besides(one)).stream()
+        file.givenUp(besides).stream()
                 .filter(path -> !known.contains(path))
                 .forEach(path -> warnings.add(named(givenUp(path, one.place()), one)));
         return Optional.of(new Alternative(one.name(), accepted.request()));
@@ -145,7 +146,7 @@ final class AlternativesReader {
 
     private void tellOfNoChange(AlternativeKeys.Written one) {
         String path = ScenarioKeys.ALTERNATIVES.name() + "." + one.name();
-        if (isAsWritten()) {
+        if (settings.isEmpty()) {
             problems.error(Problem.at(
                     one.place(),
                     path,
@@ -183,10 +184,6 @@ final class AlternativesReader {
                 "It goes by what the scenario says.");
     }
 
-    private ScenarioReading reading(AlternativeKeys.Written one) {
-        return file.withAsOneOfSeveral(besides(one));
-    }
-
     /** What {@code one} sets, with what is set besides. */
     private List<Setting> besides(AlternativeKeys.Written one) {
         List<Setting> own = one.settings();
@@ -198,10 +195,6 @@ final class AlternativesReader {
                         file.replacing(own, others).stream().filter(setting -> !own.contains(setting)))
                 .flatMap(all -> all)
                 .toList();
-    }
-
-    private boolean isAsWritten() {
-        return settings.isEmpty();
     }
 
     private static boolean isSame(SimulationRequest one, SimulationRequest other) {
