@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -277,8 +278,8 @@ class MapCommandTest {
                 .startsWith("joint-cycle-time (s),rated-speed (m/min),share run through,");
     }
 
-    private void interruptOnceItHasBegun(Thread map) {
-        while (map.isAlive()
+    private void interruptOnceItHasBegun(Thread map, AtomicBoolean isOver) {
+        while (!isOver.get()
                 && Stream.of(Objects.requireNonNull(folder.toFile().list()))
                         .noneMatch(file -> file.endsWith(".progress"))) {
             Thread.onSpinWait();
@@ -294,9 +295,11 @@ class MapCommandTest {
         Files.delete(folder.resolve("report/map.json"));
 
         Thread map = Thread.currentThread();
-        Thread user = new Thread(() -> interruptOnceItHasBegun(map));
+        AtomicBoolean isOver = new AtomicBoolean();
+        Thread user = new Thread(() -> interruptOnceItHasBegun(map, isOver));
         user.start();
         Session.Done givenUp = session.run(command);
+        isOver.set(true);
         user.join();
         boolean wasInterrupted = Thread.interrupted();
         assertThat(wasInterrupted).isTrue();

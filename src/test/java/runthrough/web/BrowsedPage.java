@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 
 /** The page, served, and a real browser to open it in; skipped where there is none. */
 abstract class BrowsedPage {
@@ -28,6 +29,11 @@ abstract class BrowsedPage {
             browser.close();
             page.close();
         }
+    }
+
+    @BeforeEach
+    void theBrowserAnswers() {
+        browser.assertAnswers();
     }
 
     @AfterEach

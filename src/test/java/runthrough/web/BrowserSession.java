@@ -14,9 +14,11 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -24,6 +26,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.remote.http.ClientConfig;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -39,6 +42,9 @@ public final class BrowserSession implements AutoCloseable {
     private final Path profile;
     private final Path downloads;
     private final ChromeDriver driver;
+
+    /** Why it answers nothing any more; null while it does. */
+    private @Nullable String lost;
 
     private BrowserSession(Path profile, Path downloads, ChromeDriver driver) {
         this.profile = profile;
@@ -81,7 +87,23 @@ public final class BrowserSession implements AutoCloseable {
         ChromeDriverService service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(DRIVER.toFile())
                 .build();
-        return new BrowserSession(profile, downloads, new ChromeDriver(service, options));
+        return new BrowserSession(
+                profile,
+                downloads,
+                new ChromeDriver(service, options, ClientConfig.defaultConfig().readTimeout(PATIENCE)));
+    }
+
+    /** A browser that is lost holds up one test, not each that comes after it. */
+    void assertAnswers() {
+        if (lost == null) {
+            try {
+                driver.getWindowHandle();
+                driver.executeScript("return 1");
+            } catch (WebDriverException e) {
+                lost = e.getMessage();
+            }
+        }
+        assertThat(lost).as("why the browser answers nothing").isNull();
     }
 
     public ChromeDriver driver() {

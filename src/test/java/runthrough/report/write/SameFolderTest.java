@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -45,7 +46,7 @@ class SameFolderTest {
                 .boxed()
                 .collect(Collectors.toMap(number -> "file " + number, number -> text.getBytes(StandardCharsets.UTF_8)));
         try (FolderWriter writer = FolderWriter.open(folder)) {
-            together.await();
+            together.await(1, TimeUnit.MINUTES);
             writer.complete(files);
         } catch (Exception e) {
             throw new AssertionError(e);
