@@ -1,16 +1,21 @@
 package runthrough.folder;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Why nothing can be put at a place, in words that follow its name; nothing where only the disk can tell. */
 public final class Hindrance {
     private static final String MUST_BE_A_FILE = ", and must be a file";
     private static final String MUST_BE_A_FOLDER = ", and must be a folder";
+
+    /** How Java says it of a file that it opens by its older way: the name, and the reason in brackets. */
+    private static final Pattern NAMED = Pattern.compile("(?s).* \\((.*)\\)");
 
     private static final int MOST_LINKS = 40;
 
@@ -21,9 +26,11 @@ public final class Hindrance {
         if (failure instanceof AccessDeniedException) {
             return "no permission";
         }
-        return failure instanceof FileSystemException system && system.getReason() != null
-                ? system.getReason()
-                : String.valueOf(failure.getMessage());
+        if (failure instanceof FileSystemException system && system.getReason() != null) {
+            return system.getReason();
+        }
+        String message = String.valueOf(failure.getMessage());
+        return failure instanceof FileNotFoundException ? NAMED.matcher(message).replaceFirst("$1") : message;
     }
 
     /** Why no file can be put at {@code place}. */

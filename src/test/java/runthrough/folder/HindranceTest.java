@@ -1,9 +1,13 @@
 package runthrough.folder;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.File;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -37,6 +41,16 @@ class HindranceTest {
         assertThat(Hindrance.toFolder(file.resolve("a"))).hasValue(file + " is a file, and must be a folder");
         assertThat(Hindrance.toFile(Path.of("/dev/null"))).hasValue("it is a device, and must be a file");
         assertThat(Hindrance.toFolder(Path.of("/dev/null/a"))).hasValue("/dev/null is a device, and must be a folder");
+    }
+
+    @Test
+    void theNameThatJavaPutsBeforeAReasonIsNotRepeated() {
+        File none = folder.resolve("a (copy)/b").toFile();
+
+        assertThatThrownBy(() -> new RandomAccessFile(none, "rw"))
+                .isInstanceOfSatisfying(
+                        FileNotFoundException.class,
+                        failure -> assertThat(Hindrance.words(failure)).isEqualTo("No such file or directory"));
     }
 
     /** Standard input of a program that was started with a file there: a link by which nothing may be replaced. */
