@@ -83,7 +83,7 @@ final class AlternativesReader {
     List<Problem> astray() {
         for (AlternativeKeys.Written one : named(root)) {
             Problems found = new Problems();
-            ScenarioFile.applied(root, one.settings(), new ArrayList<>(), found);
+            new WrittenScenario(root).applied(one.settings(), new ArrayList<>(), found);
             found.errors().forEach(problem -> problems.error(named(problem, one)));
         }
         return problems.errors();

@@ -21,6 +21,7 @@ import runthrough.plant.check.LineCheck;
 import runthrough.plant.check.Message;
 import runthrough.plant.check.StandIn;
 import runthrough.quantity.UnitSystem;
+import runthrough.scenario.coil.CoilSourceReader;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Values;
 import runthrough.scenario.part.PracticeWord;
@@ -94,18 +95,18 @@ record DescribedParts(Values scenario, Optional<CoilSource> readCoils, StandIn s
     }
 
     private CoilSource coils() {
-        Optional<CoilSource> alone = isWritten(ScenarioKeys.COILS)
+        Optional<CoilSource> alone = isWritten(CoilSourceReader.COILS)
                 ? Optional.empty()
-                : part(ScenarioKeys.COIL).map(values -> new CoilSource.Repeated(CoilKeys.coil(values, "coil")));
-        boolean isTwice = isWritten(ScenarioKeys.COILS) && isWritten(ScenarioKeys.COIL);
+                : part(CoilSourceReader.COIL).map(CoilSourceReader::repeated);
+        boolean isTwice = isWritten(CoilSourceReader.COILS) && isWritten(CoilSourceReader.COIL);
         return readCoils.filter(any -> !isTwice).or(() -> alone).or(this::mix).orElseGet(standIn::coils);
     }
 
     private Optional<CoilSource> mix() {
-        return isWritten(ScenarioKeys.COIL)
+        return isWritten(CoilSourceReader.COIL)
                 ? Optional.empty()
                 : scenario.raw()
-                        .find(ScenarioKeys.COILS.name())
+                        .find(CoilSourceReader.COILS.name())
                         .filter(written -> written instanceof Raw.Mapping)
                         .flatMap(written -> CoilSourceReader.standIn((Raw.Mapping) written, standIn));
     }

@@ -3,13 +3,7 @@ package runthrough.scenario;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -19,6 +13,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import runthrough.plant.LineFigure;
 import runthrough.plant.SimulationRequest;
+import runthrough.scenario.coil.CoilSourceReader;
+import runthrough.scenario.coil.KnownCoils;
 import runthrough.scenario.grammar.Readings;
 import runthrough.scenario.grammar.Route;
 import runthrough.scenario.part.MixShares;
@@ -37,8 +33,6 @@ public final class ScenarioFile {
 
     /** So large a scenario is read (bytes). */
     public static final int LARGEST_FILE = 1_000_000;
-
-    private static final String MIX = ScenarioKeys.COILS.name() + "." + CoilsKeys.MIX.name();
 
     private static final Pattern NAMES_A_TABLE = Pattern.compile("(.*\\.)?(schedule|sheet)");
 
@@ -69,7 +63,8 @@ public final class ScenarioFile {
     /** The file as if it said {@code settings}, which {@link #with} accepts, itself. */
     public ScenarioFile saying(List<Setting> settings) {
         List<Setting> both = new ArrayList<>(figures);
-        Optional<Raw> changed = root.map(raw -> changed(raw, holding(settings), both, new Problems()));
+        Optional<Raw> changed = root.map(raw ->
+                new WrittenScenario(raw).with(settings, both, new Problems()).root());
         return new ScenarioFile(file, changed, unreadable, both, coils);
     }
 
@@ -131,7 +126,8 @@ public final class ScenarioFile {
                 .filter(figure ->
                         settings.stream().noneMatch(other -> other.path().equals(figure.path())))
                 .collect(Collectors.toCollection(ArrayList::new));
-        Raw changed = changed(root.get(), holding(settings), scaled, problems);
+        Raw changed =
+                new WrittenScenario(root.get()).with(settings, scaled, problems).root();
         Readings readings = Optional.ofNullable(known.get()).orElseGet(Readings::first);
         ScenarioReader reader =
                 new ScenarioReader(file, coils, readings, new FigureSettings(scaled, ofSeveral), problems);
@@ -143,47 +139,23 @@ public final class ScenarioFile {
                         problems.errors(), problems.further(), problems.warnings(), request.isPresent());
     }
 
-    /**
-     * {@code root}, in which some shares of a mix were set: the others make room for those.
-     *
-     * @param set those that were set at once together, the last ones last
-     */
-    static Raw withRoom(Raw root, Collection<Set<Raw>> set) {
-        List<Set<Raw>> any = set.stream().filter(group -> !group.isEmpty()).toList();
-        return any.isEmpty()
-                ? root
-                : Route.find(ScenarioKeys.SCENARIO, root, MIX)
-                        .map(Route::part)
-                        .filter(mix -> mix.written()
-                                .filter(Raw.Sequence.class::isInstance)
-                                .isPresent())
-                        .map(mix -> mix.put()
-                                .apply(MixShares.withRoom(
-                                        (Raw.Sequence) mix.written().orElseThrow(), any)))
-                        .orElse(root);
-    }
-
-    /** The share that {@code value}, which was set at {@code path}, is or gives a coil. */
-    static Optional<Raw> share(String path, Raw value) {
-        return value instanceof Raw.Mapping coil
-                ? coil.find(MixShares.WEIGHT)
-                : Optional.of(value).filter(any -> path.strip().endsWith("." + MixShares.WEIGHT));
-    }
-
     /** Paths of the shares of a mix that made room for {@code settings}, of which none names them. */
     public List<String> sharesBeside(List<Setting> settings) {
         boolean isOfShares = settings.stream()
-                .anyMatch(setting -> share(setting.path(), setting.value()).isPresent());
+                .anyMatch(
+                        setting -> MixShares.in(setting.path(), setting.value()).isPresent());
         if (!isOfShares) {
             return List.of();
         }
         ScenarioFile run = saying(settings);
         Set<String> named = settings.stream()
-                .map(setting -> usualPath(setting.path(), run.root))
+                .map(setting -> run.written()
+                        .map(written -> written.usualPath(setting.path()))
+                        .orElse(setting.path()))
                 .collect(Collectors.toSet());
         return inputs().stream()
                 .map(Input::path)
-                .filter(path -> path.startsWith(MIX) && path.endsWith("." + MixShares.WEIGHT))
+                .filter(path -> path.startsWith(CoilSourceReader.MIX) && path.endsWith("." + MixShares.WEIGHT))
                 .filter(path -> named.stream().noneMatch(other -> path.equals(other) || path.startsWith(other + ".")))
                 .filter(path -> !said(path).equals(run.said(path)))
                 .toList();
@@ -191,23 +163,12 @@ public final class ScenarioFile {
 
     /** {@code own} settings, and before them those of {@code others} that none of them replaces, in whatever way it names the part. */
     public List<Setting> replacing(List<Setting> own, List<Setting> others) {
-        Optional<Raw> changed = root.map(raw -> applied(raw, others, new ArrayList<>(), new Problems()));
-        Set<String> replaced =
-                own.stream().map(setting -> usualPath(setting.path(), changed)).collect(Collectors.toSet());
-        return Stream.concat(
-                        others.stream().filter(other -> !replaced.contains(usualPath(other.path(), changed))),
-                        own.stream())
-                .toList();
+        return written().map(written -> written.replacing(own, others)).orElse(own);
     }
 
     /** {@code settings} but for the measured times of {@link #givenUp} elements. */
     public List<Setting> holding(List<Setting> settings) {
-        Set<String> givenUp = givenUp(settings);
-        return givenUp.isEmpty()
-                ? settings
-                : settings.stream()
-                        .filter(setting -> !setting.isMeasured() || !givenUp.contains(setting.around()))
-                        .toList();
+        return written().map(written -> written.holding(settings)).orElse(settings);
     }
 
     /**
@@ -215,111 +176,16 @@ public final class ScenarioFile {
      * file and these say.
      */
     public Set<String> givenUp(List<Setting> settings) {
-        List<Setting> measured = settings.stream().filter(Setting::isMeasured).toList();
-        List<Setting> others =
-                settings.stream().filter(setting -> !setting.isMeasured()).toList();
-        if (root.isEmpty() || measured.isEmpty() || others.isEmpty()) {
-            return Set.of();
-        }
-        Raw said = root.get();
-        Raw timed = applied(said, measured, new ArrayList<>(), new Problems());
-        Raw all = applied(timed, others, new ArrayList<>(), new Problems());
-        // Of the file's own time for it, which the measured one replaced.
-        Set<String> ofFile = others.stream()
-                .map(Setting::path)
-                .filter(path -> isWritten(said, path) && !isWritten(timed, path))
-                .map(path -> usualPath(path, root))
-                .collect(Collectors.toSet());
-        Set<String> set = others.stream()
-                .map(setting -> usualPath(setting.path(), Optional.of(all)))
-                .collect(Collectors.toSet());
-        return measured.stream()
-                .filter(time -> set.contains(usualPath(time.path(), Optional.of(all)))
-                        || (isThere(all, time.path()) && !isWritten(all, time.path()))
-                        || ofFile.stream().anyMatch(path -> path.startsWith(usualPath(time.around(), root) + ".")))
-                .map(Setting::around)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return written().map(written -> written.givenUp(settings)).orElse(Set.of());
     }
 
-    private static boolean isWritten(Raw root, String path) {
-        return Route.find(ScenarioKeys.SCENARIO, root, path)
-                .filter(route -> route.part().written().isPresent())
-                .isPresent();
+    private Optional<WrittenScenario> written() {
+        return root.map(WrittenScenario::new);
     }
 
     /** Whether the figure at {@code path} was set besides. */
     public boolean isFigureSet(String path) {
         return figures.stream().anyMatch(figure -> figure.path().equals(path));
-    }
-
-    private static String usualPath(String path, Optional<Raw> root) {
-        return root.flatMap(raw -> Route.find(ScenarioKeys.SCENARIO, raw, path))
-                .map(Route::path)
-                .orElse(path);
-    }
-
-    /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected, and with what goes with them. */
-    private static Raw changed(Raw root, List<Setting> settings, List<Setting> figures, Problems problems) {
-        return consistent(root, applied(root, settings, figures, problems), settings);
-    }
-
-    /** The scenario with {@code settings} in it, but for those of {@code figures}, which are collected. */
-    static Raw applied(Raw root, List<Setting> settings, List<Setting> figures, Problems problems) {
-        Raw changed = root;
-        Set<String> seen = new HashSet<>();
-        for (Setting setting : settings) {
-            Optional<LineFigure> figure = LineFigure.called(setting.path());
-            Optional<Route> route =
-                    figure.isPresent() ? Optional.empty() : Route.find(ScenarioKeys.SCENARIO, changed, setting.path());
-            if (figure.isEmpty() && route.isEmpty()) {
-                new Inputs(changed).refuseUnknown(setting, problems);
-            } else if (!seen.add(route.map(Route::path).orElse(setting.path())) && !isAddition(setting)) {
-                problems.error(
-                        setting.place(), setting.path(), setting.value().shown(), "is set twice", "Leave out one.");
-            }
-            figure.ifPresent(any -> figures.add(setting));
-            if (route.isPresent()) {
-                changed = route.get().part().put().apply(setting.value());
-            }
-        }
-        return changed;
-    }
-
-    /** {@code changed}, which came of {@code settings} in {@code root}, without origins of what is no longer there, and with shares that agree. */
-    private static Raw consistent(Raw root, Raw changed, List<Setting> settings) {
-        // What the file itself sets, as an alternative does, comes before what is set besides, in whatever order they
-        // are applied.
-        Map<String, Set<Raw>> shares = settings.stream()
-                .sorted(Comparator.comparing(Setting::isBesides))
-                .collect(Collectors.groupingBy(
-                        setting -> setting.place().file(),
-                        LinkedHashMap::new,
-                        Collectors.flatMapping(
-                                setting -> share(setting.path(), setting.value()).stream(), Collectors.toSet())));
-        Raw agreed = withRoom(changed, shares.values());
-        boolean maybeLost = settings.stream().anyMatch(ScenarioFile::mayRemove);
-        if (!maybeLost || !(agreed instanceof Raw.Mapping mapping)) {
-            return agreed;
-        }
-        String key = HandoverKeys.ORIGINS.name();
-        return mapping.findMapping(key)
-                .map(origins -> mapping.with(
-                        key,
-                        origins.without(origins.entries().stream()
-                                .map(Raw.Entry::key)
-                                .filter(path -> isThere(root, path) && !isThere(agreed, path))
-                                .collect(Collectors.toSet()))))
-                .orElse(mapping);
-    }
-
-    /** Whether with {@code setting} an item may go that has a name, or its name. */
-    private static boolean mayRemove(Setting setting) {
-        return !(setting.value() instanceof Raw.Scalar)
-                || setting.path().strip().endsWith(".name");
-    }
-
-    private static boolean isThere(Raw root, String path) {
-        return Route.find(ScenarioKeys.SCENARIO, root, path).isPresent();
     }
 
     /**
@@ -392,10 +258,6 @@ public final class ScenarioFile {
                 .flatMap(raw -> AlternativesReader.named((Raw.Mapping) raw).stream());
     }
 
-    private static boolean isAddition(Setting setting) {
-        return setting.path().endsWith("[+]");
-    }
-
     /** Every number of the line that can be set, in the order of the listing of keys, figures last; none if it is refused. */
     public List<Input> inputs() {
         return root.flatMap(raw -> request().map(request -> new Inputs(raw).of(request)))
@@ -412,7 +274,9 @@ public final class ScenarioFile {
         if (root.isEmpty() || !(with(settings) instanceof ScenarioReading.Accepted accepted)) {
             return Optional.empty();
         }
-        Raw changed = changed(root.get(), holding(settings), new ArrayList<>(), new Problems());
+        Raw changed = new WrittenScenario(root.get())
+                .with(settings, new ArrayList<>(), new Problems())
+                .root();
         return new Inputs(changed).find(accepted.request(), asked, problems);
     }
 

@@ -6,8 +6,8 @@ import runthrough.plant.Alternative;
 import runthrough.plant.Bending;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.UnitSystem;
+import runthrough.scenario.coil.CoilSourceReader;
 import runthrough.scenario.grammar.Amount;
-import runthrough.scenario.grammar.Deferred;
 import runthrough.scenario.grammar.Items;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Section;
@@ -18,7 +18,6 @@ import runthrough.scenario.grammar.Ways.Way;
 import runthrough.scenario.grammar.Word;
 import runthrough.scenario.grammar.WordOr;
 import runthrough.scenario.part.PracticeWord;
-import runthrough.scenario.source.Raw;
 
 /** What a scenario may say: the one description from which reading, schema and listing come. */
 final class ScenarioKeys {
@@ -54,9 +53,6 @@ final class ScenarioKeys {
                             .or("rethread", PracticeWord.RETHREAD),
                     "rethread")
             .orElse("join with accumulator");
-    static final Key<Values> COIL = Key.optional("coil", "the coil that comes every time", CoilKeys.COIL, "");
-    static final Key<Raw.Mapping> COILS =
-            Key.optional("coils", "several kinds of coil", new Deferred(CoilsKeys.COILS), "");
     static final Key<Values> ENTRY = Key.optional("entry", "the entry section", EntryKeys.ENTRY, "")
             .depending("required unless the practice is rethread");
     static final Key<Optional<Values>> ACCUMULATOR = Key.optional(
@@ -104,8 +100,8 @@ final class ScenarioKeys {
                     NOTES,
                     RESULTS_IN,
                     PRACTICE,
-                    COIL,
-                    COILS,
+                    CoilSourceReader.COIL,
+                    CoilSourceReader.COILS,
                     ENTRY,
                     ACCUMULATOR,
                     PROCESS,
@@ -118,7 +114,8 @@ final class ScenarioKeys {
                     HandoverKeys.DRIVE,
                     HandoverKeys.ORIGINS,
                     HandoverKeys.MONEY)
-            .with(Ways.oneOf("which coils come", Way.of(COIL.name()), Way.of(COILS.name())));
+            .with(Ways.oneOf(
+                    "which coils come", Way.of(CoilSourceReader.COIL.name()), Way.of(CoilSourceReader.COILS.name())));
 
     private ScenarioKeys() {}
 

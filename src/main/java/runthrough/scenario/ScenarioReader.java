@@ -11,6 +11,8 @@ import runthrough.plant.check.Message;
 import runthrough.plant.check.StandIn;
 import runthrough.plant.handover.Handover;
 import runthrough.quantity.UnitSystem;
+import runthrough.scenario.coil.CoilSourceReader;
+import runthrough.scenario.coil.KnownCoils;
 import runthrough.scenario.grammar.Context;
 import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Readings;

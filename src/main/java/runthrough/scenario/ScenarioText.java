@@ -19,6 +19,7 @@ import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
 import runthrough.scenario.grammar.Route;
+import runthrough.scenario.part.MixShares;
 import runthrough.scenario.source.ElementName;
 import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
@@ -106,19 +107,19 @@ public record ScenarioText(Path file, String text) {
                         YamlEdit.apply(
                                 text,
                                 root,
-                                ScenarioFile.withRoom(
-                                        root,
-                                        List.of(changes.stream()
+                                new WrittenScenario(root)
+                                        .withRoom(List.of(changes.stream()
                                                 .filter(Change.Write.class::isInstance)
                                                 .flatMap(change -> share(change.path(), root).stream())
-                                                .collect(Collectors.toSet()))))))
+                                                .collect(Collectors.toSet())))
+                                        .root())))
                 .orElse(this);
     }
 
     private static Optional<Raw> share(String path, Raw root) {
         return Route.find(ScenarioKeys.SCENARIO, root, path)
                 .flatMap(route -> route.part().written())
-                .flatMap(value -> ScenarioFile.share(path, value));
+                .flatMap(value -> MixShares.in(path, value));
     }
 
     /** What the text says, not yet understood; empty when it is no YAML. */

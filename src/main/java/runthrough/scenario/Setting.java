@@ -60,6 +60,11 @@ public record Setting(String path, Raw value) {
         return place().file().equals(MEASURED);
     }
 
+    /** Whether it adds an item to a list. */
+    boolean isAddition() {
+        return path.endsWith("[+]");
+    }
+
     /** The path of the part that it stands in; empty for the whole. */
     String around() {
         return path.substring(0, Math.max(0, path.lastIndexOf('.')));

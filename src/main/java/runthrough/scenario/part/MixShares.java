@@ -26,6 +26,13 @@ public final class MixShares {
 
     private MixShares() {}
 
+    /** The share that {@code value}, which was set at {@code path}, is or gives a coil. */
+    public static Optional<Raw> in(String path, Raw value) {
+        return value instanceof Raw.Mapping coil
+                ? coil.find(WEIGHT)
+                : Optional.of(value).filter(any -> path.strip().endsWith("." + WEIGHT));
+    }
+
     /**
      * {@code mix} with shares that add up to 100 %; unchanged where they do, where they are not all in percent, or where nothing is left
      * for those that make room.

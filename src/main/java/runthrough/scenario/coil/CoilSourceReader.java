@@ -1,4 +1,4 @@
-package runthrough.scenario;
+package runthrough.scenario.coil;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,7 +9,9 @@ import runthrough.plant.CoilSource;
 import runthrough.plant.check.StandIn;
 import runthrough.quantity.Numbers;
 import runthrough.scenario.grammar.Context;
+import runthrough.scenario.grammar.Deferred;
 import runthrough.scenario.grammar.Items;
+import runthrough.scenario.grammar.Key;
 import runthrough.scenario.grammar.Section;
 import runthrough.scenario.grammar.Shape;
 import runthrough.scenario.grammar.Values;
@@ -19,7 +21,17 @@ import runthrough.scenario.source.Problems;
 import runthrough.scenario.source.Raw;
 
 /** Reads which coils come: one kind, a mix, or a schedule from its own file. */
-final class CoilSourceReader {
+public final class CoilSourceReader {
+
+    /** One kind of coil. */
+    public static final Key<Values> COIL = Key.optional("coil", "the coil that comes every time", CoilKeys.COIL, "");
+
+    /** Coils of several kinds. */
+    public static final Key<Raw.Mapping> COILS =
+            Key.optional("coils", "several kinds of coil", new Deferred(CoilsKeys.COILS), "");
+
+    /** The path of a mix. */
+    public static final String MIX = COILS.name() + "." + CoilsKeys.MIX.name();
 
     /** Shares in percent are decimal fractions; their sum may miss 1 by this much and still be meant to be 1. */
     private static final double SLACK = 1e-9;
@@ -33,7 +45,7 @@ final class CoilSourceReader {
      *
      * @param places one for each kind of coil, in order
      */
-    record Found(CoilSource coilSource, List<Place> places) {
+    public record Found(CoilSource coilSource, List<Place> places) {
         private Found withSpeedsTimes(double factor) {
             return factor == 1 ? this : new Found(coilSource.withEach(coil -> coil.withSpeedTimes(factor)), places);
         }
@@ -46,27 +58,30 @@ final class CoilSourceReader {
      * @param known coils, which are not read again
      * @param top of the scenario file
      */
-    CoilSourceReader(Path scenario, KnownCoils known, Context top) {
+    public CoilSourceReader(Path scenario, KnownCoils known, Context top) {
         this.scenario = scenario;
         this.known = known;
         this.top = top;
     }
 
     /** The coils that {@code values} describe; when there are none, problems were reported. */
-    Optional<Found> read(Values values) {
+    public Optional<Found> read(Values values) {
         Optional<Found> several =
-                values.find(ScenarioKeys.COILS).flatMap(raw -> readCoils(raw).filter(found -> isClear(raw)));
-        return values.find(ScenarioKeys.COIL).map(CoilSourceReader::one).or(() -> several);
+                values.find(COILS).flatMap(raw -> readCoils(raw).filter(found -> isClear(raw)));
+        return values.find(COIL).map(CoilSourceReader::one).or(() -> several);
+    }
+
+    /** The one kind of coil that {@code values} of {@link #COIL} describe. */
+    public static CoilSource repeated(Values values) {
+        return new CoilSource.Repeated(CoilKeys.coil(values, "coil"));
     }
 
     private static Found one(Values values) {
-        return new Found(
-                new CoilSource.Repeated(CoilKeys.coil(values, "coil")),
-                List.of(values.raw().place()));
+        return new Found(repeated(values), List.of(values.raw().place()));
     }
 
     private Optional<Found> readCoils(Raw.Mapping raw) {
-        Context context = top.at(ScenarioKeys.COILS);
+        Context context = top.at(COILS);
         Values coils = CoilsKeys.COILS.readPartly(raw, context);
         Optional<Raw> defaults = raw.find(CoilsKeys.DEFAULTS.name());
         if (raw.find(CoilsKeys.MIX.name()).orElse(raw) instanceof Raw.Sequence mix) {
@@ -147,7 +162,7 @@ final class CoilSourceReader {
      *
      * @param raw what stands under {@code coils}
      */
-    static Optional<CoilSource> standIn(Raw.Mapping raw, StandIn standIn) {
+    public static Optional<CoilSource> standIn(Raw.Mapping raw, StandIn standIn) {
         Optional<Raw> defaults = raw.find(CoilsKeys.DEFAULTS.name());
         if (!isClear(raw)
                 || defaults.filter(written -> !(written instanceof Raw.Mapping)).isPresent()

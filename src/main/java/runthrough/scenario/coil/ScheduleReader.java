@@ -1,4 +1,4 @@
-package runthrough.scenario;
+package runthrough.scenario.coil;
 
 import java.io.IOException;
 import java.nio.file.InvalidPathException;

@@ -1,4 +1,4 @@
-package runthrough.scenario;
+package runthrough.scenario.coil;
 
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -9,7 +9,7 @@ import runthrough.scenario.source.Raw;
  * The coils that were read last, so that a long schedule is not read again for every variant of a scenario that leaves its
  * coils as they are. Several threads may share it.
  */
-final class KnownCoils {
+public final class KnownCoils {
 
     private final AtomicReference<@Nullable Known> last = new AtomicReference<>();
 

@@ -1,4 +1,4 @@
-package runthrough.scenario;
+package runthrough.scenario.coil;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
