@@ -1,5 +1,7 @@
 package runthrough.quantity;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
@@ -9,8 +11,8 @@ import java.util.stream.Collectors;
 
 /**
  * The closed table of units that may be read and written. Each is {@code multiplier / divisor} SI units, both whole
- * numbers that a double holds exactly, so that a conversion rounds at most twice and {@code 45 m/min} is 0.75 m/s to the
- * last bit.
+ * numbers that a double holds exactly. To SI a conversion is worked out in decimals and rounded once, so that what is
+ * equal on paper is equal to the last bit: {@code 45 m/min} and 0.75 m/s, {@code 41.5 in} and {@code 1054.1 mm}.
  *
  * <p>Factors: B. N. Taylor and A. Thompson, Guide for the Use of the International System of Units, NIST SP 811 (2008),
  * Appendix B: inch 0.0254 m, avoirdupois pound 0.453 592 37 kg, standard gravity 9.806 65 m/s2, all exact. The foot is the
@@ -146,7 +148,13 @@ public enum Unit {
 
     /** {@code value} of this unit in the SI unit of its dimension; a share as a number from 0 to 1. */
     public double toSi(double value) {
-        return value * multiplier / divisor;
+        if (!Double.isFinite(value)) {
+            return value;
+        }
+        return BigDecimal.valueOf(value)
+                .multiply(new BigDecimal(multiplier))
+                .divide(new BigDecimal(divisor), MathContext.DECIMAL128)
+                .doubleValue();
     }
 
     /** How many of this unit are {@code si} in the SI unit of its dimension. */

@@ -35,7 +35,7 @@ final class AccumulatorCheck {
                     LinePart.ACCUMULATOR,
                     in.length(0) + " of strip; must hold more than 0 to join while the process runs",
                     "Give the accumulator, or the practice of joining without one.");
-        } else if (reserve > capacity) {
+        } else if (Excess.isMore(reserve, capacity)) {
             messages.error(
                     LinePart.RESERVE,
                     in.length(reserve) + "; must be at most the accumulator's capacity, " + in.mostLength(capacity),
@@ -64,7 +64,7 @@ final class AccumulatorCheck {
                     "The process would restart into its next stop, again and again: give a higher level, or leave it out"
                             + " for the stop level plus 10 % of the capacity.");
         }
-        if (given > capacity) {
+        if (Excess.isMore(given, capacity)) {
             messages.error(
                     LinePart.RESTART_LEVEL,
                     in.length(given) + "; must be at most the accumulator's capacity, " + in.mostLength(capacity),
@@ -85,7 +85,7 @@ final class AccumulatorCheck {
     /** Rules CHECK-18, ACC-7. */
     private void emptying() {
         double limit = line.accumulator().form().emptyingRateLimit();
-        if (fastest > limit) {
+        if (Excess.isMore(fastest, limit)) {
             messages.warning(
                     LinePart.EMPTYING_SPEED,
                     in.speed(limit) + " of strip from all strands; should be at least the process speed, "

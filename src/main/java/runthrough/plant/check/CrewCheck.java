@@ -71,12 +71,12 @@ final class CrewCheck {
             Break one = breaks.get(place);
             String key = LinePart.element(path + ".breaks", place);
             String given = in.time(one.begin()) + " to " + in.time(one.end()) + " after the start of " + shift.name();
-            if (one.end() > shift.hours()) {
+            if (Excess.isMore(one.end(), shift.hours())) {
                 messages.error(
                         key,
                         given + "; must end within the shift, which lasts " + in.time(shift.hours()),
                         "Let the break begin earlier, or give a shorter one.");
-            } else if (one.begin() < end) {
+            } else if (Excess.isMore(end, one.begin())) {
                 messages.error(
                         key,
                         given + "; must begin when the break before it has ended, at " + in.time(end) + " or later",

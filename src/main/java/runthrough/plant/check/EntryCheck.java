@@ -24,12 +24,12 @@ final class EntryCheck {
         double top = line.entry().topSpeed();
         double fastest = line.fastestRatedSpeed();
         String what = in.speed(top) + "; must be more than the process speed, " + in.leastSpeed(fastest);
-        if (top < fastest) {
+        if (Excess.isMore(fastest, top)) {
             messages.error(
                     LinePart.TOP_SPEED,
                     what,
                     "The entry must outrun the process: give a higher speed here or a" + " lower one there.");
-        } else if (top == fastest) {
+        } else if (Excess.isEqual(top, fastest)) {
             messages.warning(
                     LinePart.TOP_SPEED,
                     what,

@@ -56,7 +56,7 @@ final class SlowingCheck {
         Wording in = messages.in();
         double capacity = line.accumulator().capacity();
         double given = slowing.resumeLevel();
-        if (given > capacity) {
+        if (Excess.isMore(given, capacity)) {
             messages.error(
                     LinePart.RESUME_LEVEL,
                     in.length(given) + "; must be at most the accumulator's capacity, " + in.mostLength(capacity),
