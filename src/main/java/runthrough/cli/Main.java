@@ -1,5 +1,6 @@
 package runthrough.cli;
 
+import java.util.Locale;
 import runthrough.cli.terminal.Environment;
 import runthrough.cli.terminal.Interruption;
 
@@ -9,11 +10,12 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        // Nothing that is written depends on the language of the machine.
+        Locale.setDefault(Locale.ROOT);
         // No display is ever looked for.
         System.setProperty("java.awt.headless", "true");
         // What goes to a socket passes through memory beside the heap, which each thread keeps for the next time: large
-        // pieces
-        // are let go of, or clients that go away, each with a thread at work for it, would use up all of it.
+        // pieces are let go of, or clients that go away, each with a thread at work for it, would use up all of it.
         System.setProperty("jdk.nio.maxCachedBufferSize", "65536");
         System.exit(run(args));
     }

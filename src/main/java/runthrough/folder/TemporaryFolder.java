@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.UserPrincipal;
@@ -42,10 +43,11 @@ public final class TemporaryFolder implements AutoCloseable {
      */
     public static TemporaryFolder named(String name) {
         try {
-            TemporaryFolder made = new TemporaryFolder(Files.createTempDirectory(name));
+            Path parent = Path.of(System.getProperty("java.io.tmpdir"));
+            TemporaryFolder made = new TemporaryFolder(Files.createTempDirectory(parent, name));
             removeDead(made.path.toAbsolutePath());
             return made;
-        } catch (IOException e) {
+        } catch (IOException | InvalidPathException e) {
             throw new TemporaryFolderException(e);
         }
     }

@@ -35,6 +35,7 @@ import runthrough.study.StudyOptions;
 import runthrough.web.gate.Access;
 import runthrough.web.gate.Doorkeeper;
 import runthrough.web.gate.Guard;
+import runthrough.web.gate.LetIn;
 import runthrough.web.gate.Refused;
 import runthrough.web.gate.WholeRequests;
 import runthrough.web.job.Refusal;
@@ -51,6 +52,9 @@ public final class PageServer implements AutoCloseable {
     private static final int LONGEST_SECONDS = 15;
 
     /** So many answers are kept, and none that is larger (bytes). */
+    /** So long an old server may take to answer whom it has let in. */
+    private static final int LONGEST_CLOSING_MS = 5000;
+
     private static final int KEPT = 64;
 
     private static final int LARGEST_KEPT = 300_000;
@@ -64,6 +68,7 @@ public final class PageServer implements AutoCloseable {
     private final JobRoutes jobs;
     private volatile Javalin server;
     private Optional<Doorkeeper> doorkeeper = Optional.empty();
+    private Optional<LetIn> letIn = Optional.empty();
     private boolean isClosed;
 
     private PageServer(String program, int threads, Access access) throws IOException {
@@ -109,6 +114,7 @@ public final class PageServer implements AutoCloseable {
             }
             return start(program, threads, 0, access);
         }
+        page.watch();
         int open = page.server.port();
         page.doorkeeper = Optional.of(new Doorkeeper(open, () -> page.openAnew(open)));
         return page;
@@ -123,18 +129,36 @@ public final class PageServer implements AutoCloseable {
             return;
         }
         Javalin old = server;
+        LetIn left = letIn.orElseThrow();
         for (Connector connector : old.jettyServer().server().getConnectors()) {
             ((NetworkConnector) connector).close();
         }
-        beside("page-closing", old::stop);
+        Thread closing = beside("page-closing", old::stop);
+        beside("page-letting-go", () -> letGo(closing, left));
         server = Javalin.create(this::configure);
         server.start(access.address(), port);
+        watch();
     }
 
-    private static void beside(String name, Runnable work) {
+    /** Without memory the thread may have died that reads, answers and closes connections: who has one would wait for ever. */
+    private static void letGo(Thread closing, LetIn left) {
+        try (left) {
+            closing.join(LONGEST_CLOSING_MS);
+            closing.interrupt();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void watch() {
+        letIn = Optional.of(LetIn.by(server.jettyServer().server()));
+    }
+
+    private static Thread beside(String name, Runnable work) {
         Thread thread = new Thread(work, name);
         thread.setDaemon(true);
         thread.start();
+        return thread;
     }
 
     /** What the page asks for when it opens, of the line that it opens with. */

@@ -45,24 +45,25 @@ public record Environment(
     public static Environment ofThisProcess() {
         return new Environment(
                 System.in,
-                writer(FileDescriptor.out, "stdout"),
-                writer(FileDescriptor.err, "stderr"),
+                writer(FileDescriptor.out, isTerminal() ? ofTerminal("stdout") : StandardCharsets.UTF_8),
+                writer(FileDescriptor.err, ofTerminal("stderr")),
                 isTerminal(),
                 System.getenv(),
                 Path.of(""));
     }
 
-    /**
-     * A writer in the encoding of the terminal. It is made anew because {@code System.out} would forget a write that failed, such
-     * as on a full disk.
-     */
-    private static PrintWriter writer(FileDescriptor stream, String name) {
-        Charset charset = Stream.of(name + ".encoding", "sun." + name + ".encoding", "native.encoding")
+    /** The encoding of the terminal; what is no terminal reads UTF-8. */
+    private static Charset ofTerminal(String name) {
+        return Stream.of(name + ".encoding", "sun." + name + ".encoding", "native.encoding")
                 .map(System::getProperty)
                 .filter(Objects::nonNull)
                 .findFirst()
                 .map(Charset::forName)
                 .orElse(StandardCharsets.UTF_8);
+    }
+
+    /** Made anew because {@code System.out} would forget a write that failed, such as on a full disk. */
+    private static PrintWriter writer(FileDescriptor stream, Charset charset) {
         return new PrintWriter(
                 new OutputStreamWriter(
                         new BufferedOutputStream(new PipedStream(new FileOutputStream(stream))), charset),
