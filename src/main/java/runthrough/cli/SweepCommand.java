@@ -1,5 +1,6 @@
 package runthrough.cli;
 
+import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -33,6 +34,7 @@ import runthrough.report.sweep.SweepLines;
 import runthrough.report.sweep.SweepName;
 import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.Setting;
+import runthrough.scenario.source.Place;
 import runthrough.scenario.source.Problem;
 import runthrough.scenario.source.Problems;
 import runthrough.study.StudyListener;
@@ -241,8 +243,15 @@ final class SweepCommand implements Callable<Integer> {
                 : new Asked.Refused(why(((ScenarioReading.Refused) reading).problems()));
     }
 
+    /** {@code problem} with the name of its file alone: the lines of a sweep are the same from whatever folder it is run. */
+    private static Problem besideIt(Problem problem) {
+        String name = new File(problem.file()).getName();
+        return problem.at(new Place(name, problem.line(), problem.column()), problem.path());
+    }
+
     private static String why(List<Problem> problems) {
         return problems.stream()
+                .map(SweepCommand::besideIt)
                 .map(problem -> problem.toString().replaceFirst("^case:? ", ""))
                 .collect(Collectors.joining(" "));
     }

@@ -114,6 +114,18 @@ class SweepCommandTest {
                 .endsWith(".");
     }
 
+    /** Shards are written in the folders of several machines, and put together are what one would have written. */
+    @Test
+    void linesAreTheSameFromWhateverFolder() {
+        String[] vary = {"--vary", "process.speed=60m/min,2000m/min"};
+        Session.Done there = session.run("sweep", "line.yaml", vary[0], vary[1]);
+        Session.Done elsewhere =
+                session.run("sweep", folder.resolve("line.yaml").toString(), vary[0], vary[1]);
+
+        assertThat(lines(there).get(1).path("error").asText()).startsWith("line.yaml:");
+        assertThat(elsewhere.out()).isEqualTo(there.out());
+    }
+
     /** Joints of 60 s leave 40 m, joints of 90 s leave 10 m. */
     @Test
     void casesComeAsJsonLinesOrAsATableWithUnits() {
