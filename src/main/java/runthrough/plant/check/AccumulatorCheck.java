@@ -85,7 +85,7 @@ final class AccumulatorCheck {
     /** Rules CHECK-18, ACC-7. */
     private void emptying() {
         double limit = line.accumulator().form().emptyingRateLimit();
-        if (Excess.isMore(fastest, limit)) {
+        if (fastest > limit) {
             messages.warning(
                     LinePart.EMPTYING_SPEED,
                     in.speed(limit) + " of strip from all strands; should be at least the process speed, "
