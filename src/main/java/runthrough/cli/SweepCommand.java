@@ -244,14 +244,14 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     /** {@code problem} with the name of its file alone: the lines of a sweep are the same from whatever folder it is run. */
-    private static Problem besideIt(Problem problem) {
+    private static Problem byFileName(Problem problem) {
         String name = new File(problem.file()).getName();
         return problem.at(new Place(name, problem.line(), problem.column()), problem.path());
     }
 
     private static String why(List<Problem> problems) {
         return problems.stream()
-                .map(SweepCommand::besideIt)
+                .map(SweepCommand::byFileName)
                 .map(problem -> problem.toString().replaceFirst("^case:? ", ""))
                 .collect(Collectors.joining(" "));
     }

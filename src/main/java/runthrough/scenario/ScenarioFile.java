@@ -63,8 +63,8 @@ public final class ScenarioFile {
     /** The file as if it said {@code settings}, which {@link #with} accepts, itself. */
     public ScenarioFile saying(List<Setting> settings) {
         List<Setting> both = new ArrayList<>(figures);
-        Optional<Raw> changed = root.map(raw ->
-                new WrittenScenario(raw).with(settings, both, new Problems()).root());
+        Optional<Raw> changed = written()
+                .map(written -> written.with(settings, both, new Problems()).root());
         return new ScenarioFile(file, changed, unreadable, both, coils);
     }
 
@@ -149,9 +149,9 @@ public final class ScenarioFile {
         }
         ScenarioFile run = saying(settings);
         Set<String> named = settings.stream()
-                .map(setting -> run.written()
-                        .map(written -> written.usualPath(setting.path()))
-                        .orElse(setting.path()))
+                .map(Setting::path)
+                .map(path ->
+                        run.written().map(written -> written.usualPath(path)).orElse(path))
                 .collect(Collectors.toSet());
         return inputs().stream()
                 .map(Input::path)

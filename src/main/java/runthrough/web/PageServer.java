@@ -51,10 +51,10 @@ public final class PageServer implements AutoCloseable {
     /** Within which a request has to come. */
     private static final int LONGEST_SECONDS = 15;
 
-    /** So many answers are kept, and none that is larger (bytes). */
     /** So long an old server may take to answer whom it has let in. */
     private static final int LONGEST_CLOSING_MS = 5000;
 
+    /** So many answers are kept, and none that is larger (bytes). */
     private static final int KEPT = 64;
 
     private static final int LARGEST_KEPT = 300_000;

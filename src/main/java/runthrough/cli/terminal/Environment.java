@@ -43,11 +43,12 @@ public record Environment(
     }
 
     public static Environment ofThisProcess() {
+        boolean terminal = isTerminal();
         return new Environment(
                 System.in,
-                writer(FileDescriptor.out, isTerminal() ? ofTerminal("stdout") : StandardCharsets.UTF_8),
+                writer(FileDescriptor.out, terminal ? ofTerminal("stdout") : StandardCharsets.UTF_8),
                 writer(FileDescriptor.err, ofTerminal("stderr")),
-                isTerminal(),
+                terminal,
                 System.getenv(),
                 Path.of(""));
     }

@@ -30,11 +30,6 @@ public final class LetIn implements SelectorManager.AcceptListener, AutoCloseabl
         connections.add(connection);
     }
 
-    /** Whether none was let in. */
-    public boolean isEmpty() {
-        return connections.isEmpty();
-    }
-
     /** Closes all that are open. */
     @Override
     public void close() {
