@@ -129,8 +129,8 @@ public record HandCalculation(
     }
 
     private static Optional<Margin> emptying(Line line) {
-        double limit = line.accumulator().form().emptyingRateLimit();
-        return !line.practice().isOneStrip() && limit < Double.POSITIVE_INFINITY
+        double limit = line.emptyingRateLimit();
+        return limit < Double.POSITIVE_INFINITY
                 ? Optional.of(new Margin(Kind.SPEED, limit, line.fastestRatedSpeed()))
                 : Optional.empty();
     }

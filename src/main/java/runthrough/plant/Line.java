@@ -125,6 +125,13 @@ public record Line(
         return Math.max(creep, Math.max(slowed, passage));
     }
 
+    /** The fastest (m/s) that the accumulator can give strip while the entry stands; infinite where nothing limits it. */
+    public double emptyingRateLimit() {
+        return practice.isOneStrip()
+                ? Double.POSITIVE_INFINITY
+                : accumulator().form().emptyingRateLimit();
+    }
+
     /**
      * The level (m) below which a process running at {@code speed} (m/s) must stop: reserve and stopping distance.
      *

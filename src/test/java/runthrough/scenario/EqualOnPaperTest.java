@@ -21,7 +21,7 @@ class EqualOnPaperTest {
             coil: {thickness: 2 mm, width: 300 mm, density: 7850 kg/m3, length: 700 m}
             entry: {top-speed: 90 m/min, acceleration: 0.3 m/s2, deceleration: 0.4 m/s2}
             accumulator: {strands: 3, stroke: 9.1 m}
-            process: {speed: 30 m/min, acceleration: 0.2 m/s2, deceleration: 0.25 m/s2}
+            process: {speed: 12.3 m/min, acceleration: 0.2 m/s2, deceleration: 0.25 m/s2}
             coil-change: {crew: 2, join: [{weld: 20 s}]}
             """;
 
@@ -68,8 +68,9 @@ class EqualOnPaperTest {
             delimiter = ';',
             value = {
                 "deceleration: 0.25 m/s2}; deceleration: 0.25 m/s2, restart: {level: 27.3 m}}",
-                "deceleration: 0.25 m/s2}; deceleration: 0.25 m/s2, slowing: {speed: 20 m/min, level: 10 m, resume: 27.3 m}}",
-                "stroke: 9.1 m; stroke: 9.1 m, reserve: 0 m",
+                "deceleration: 0.25 m/s2}; deceleration: 0.25 m/s2, slowing: {speed: 10 m/min, level: 10 m, resume: 27.3 m}}",
+                "stroke: 9.1 m; stroke: 9.1 m, emptying-speed: 4.1 m/min",
+                "entry: {; entry: {creep: {speed: 0.2 m/s, length: 5 cm}, ",
                 "crew: 2; shifts: [{name: early, hours: 8 h, crew: 2, breaks: [{begin: 3.6 h, length: 30 min},"
                         + " {begin: 4.1 h, length: 10 min}]}]",
                 "crew: 2; shifts: [{name: early, hours: 8 h, crew: 2, breaks: [{begin: 0.1 s, length: 0.2 s},"
@@ -78,6 +79,24 @@ class EqualOnPaperTest {
             })
     void whatIsAtItsBoundIsAllowed(String before, String after) {
         assertThat(read(LINE.replace(before, after)).warnings()).isEmpty();
+    }
+
+    /** 10.1 m and 20.2 m of crops leave nothing of 30.3 m; 27.3 m are all that 3 strands of 9.1 m hold. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "length: 700 m; length: 30.3 m, head-crop: 10.1 m, tail-crop: 20.2 m; must be more than 0 after its crops",
+                "deceleration: 0.25 m/s2}; deceleration: 0.25 m/s2, slowing: {speed: 10 m/min, level: 27.3 m}};"
+                        + " must be less than the accumulator's capacity",
+            })
+    void whatIsAtABoundThatItMustNotReachIsRefused(String before, String after, String why) {
+        ScenarioReading reading = ScenarioFile.of(Path.of("line.yaml"), LINE.replace(before, after))
+                .read();
+
+        assertThat(((ScenarioReading.Refused) reading).problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.rule()).contains(why));
     }
 
     /** Rule CHECK-6: with the process's own speed, 1.1 times 50 m/min, the accumulator never refills, which is warned of. */

@@ -40,7 +40,7 @@ final class AccumulatorCheck {
                     LinePart.RESERVE,
                     in.length(reserve) + "; must be at most the accumulator's capacity, " + in.mostLength(capacity),
                     "Give a smaller reserve or a larger accumulator.");
-        } else if (stopLevel > capacity) {
+        } else if (Excess.isMore(stopLevel, capacity)) {
             messages.error(
                     LinePart.ACCUMULATOR,
                     in.length(capacity) + " of strip; must hold at least " + in.leastLength(stopLevel)
@@ -54,7 +54,7 @@ final class AccumulatorCheck {
     private void restartLevel() {
         double given = line.process().restartLevel();
         // See SlowingCheck.
-        if (isTooLow(given) && stopLevel <= capacity) {
+        if (isTooLow(given) && Excess.isAtLeast(capacity, stopLevel)) {
             messages.error(
                     LinePart.RESTART_LEVEL,
                     in.length(given) + "; must be "
@@ -84,8 +84,8 @@ final class AccumulatorCheck {
 
     /** Rules CHECK-18, ACC-7. */
     private void emptying() {
-        double limit = line.accumulator().form().emptyingRateLimit();
-        if (fastest > limit) {
+        double limit = line.emptyingRateLimit();
+        if (Excess.isMore(fastest, limit)) {
             messages.warning(
                     LinePart.EMPTYING_SPEED,
                     in.speed(limit) + " of strip from all strands; should be at least the process speed, "

@@ -59,20 +59,26 @@ final class CoilCheck {
         double shortest = coil.usableLength(Distribution.LEAST_DRAW);
         double longest = coil.usableLength(1 - Distribution.LEAST_DRAW);
         double runOut = line.runOutLength(line.ratedSpeed(coil));
-        if (longest <= 0) {
+        if (isNothing(longest, coil)) {
             return Trouble.SHORTER_THAN_CROPS;
-        } else if (mayComeFirst(index) && longest < runOut) {
+        } else if (mayComeFirst(index) && Excess.isMore(runOut, longest)) {
             return Trouble.FIRST_TOO_SHORT_TO_STOP;
-        } else if (shortest <= 0) {
+        } else if (isNothing(shortest, coil)) {
             return Trouble.MAY_BE_SHORTER_THAN_CROPS;
-        } else if (mayComeFirst(index) && shortest < runOut) {
+        } else if (mayComeFirst(index) && Excess.isMore(runOut, shortest)) {
             return Trouble.FIRST_MAY_BE_TOO_SHORT_TO_STOP;
-        } else if (shortest < lengthToReachSpeed(coil)) {
+        } else if (Excess.isMore(lengthToReachSpeed(coil), shortest)) {
             return Trouble.TOO_SHORT_TO_REACH_SPEED;
-        } else if (shortest <= line.entry().uncoilerPath()) {
+        } else if (Excess.isAtLeast(line.entry().uncoilerPath(), shortest)) {
             return Trouble.WITHIN_UNCOILER_PATH;
         }
         return Trouble.NONE;
+    }
+
+    /** Whether the crops of {@code coil} leave nothing of it. */
+    private static boolean isNothing(double usable, Coil coil) {
+        double crops = coil.headCrop() + coil.tailCrop();
+        return Excess.isAtLeast(crops, usable + crops);
     }
 
     /** In a schedule only the first coil comes first; in a mix it may be any. */

@@ -40,7 +40,7 @@ final class EntryCheck {
     /** Rule CHECK-7. */
     private static void creepSpeed(Line line, Entry.Creep creep, Messages messages) {
         double slowest = line.slowestRatedSpeed();
-        if (creep.speed() >= slowest) {
+        if (Excess.isAtLeast(creep.speed(), slowest)) {
             messages.error(
                     LinePart.CREEP_SPEED,
                     messages.in().speed(creep.speed()) + "; must be less than the slowest process speed, "
@@ -53,7 +53,7 @@ final class EntryCheck {
     private static void creepLength(Line line, Entry.Creep creep, Messages messages) {
         Wording in = messages.in();
         double stopping = creep.speed() * creep.speed() / (2 * line.tailDeceleration());
-        if (creep.length() < stopping) {
+        if (Excess.isMore(stopping, creep.length())) {
             messages.error(
                     LinePart.CREEP_LENGTH,
                     in.length(creep.length()) + "; must be at least what it takes to stop from the creep speed "

@@ -12,6 +12,11 @@ final class Excess {
         return one > other && !isEqual(one, other);
     }
 
+    /** Whether {@code one} is more than {@code other} or equal to it on paper. */
+    static boolean isAtLeast(double one, double other) {
+        return one > other || isEqual(one, other);
+    }
+
     /** Whether they are equal on paper. */
     static boolean isEqual(double one, double other) {
         return one == other || Math.abs(one - other) <= ROUNDING * Math.min(Math.abs(one), Math.abs(other));

@@ -89,7 +89,7 @@ final class JointCheck {
 
     private void passageSpeed(JointPassage passage) {
         double fastest = line.fastestRatedSpeed();
-        if (passage.speed() >= fastest) {
+        if (Excess.isAtLeast(passage.speed(), fastest)) {
             messages.error(
                     LinePart.JOINT_PASSAGE_SPEED,
                     in.speed(passage.speed()) + "; must be less than the process speed, " + in.mostSpeed(fastest),
@@ -100,7 +100,7 @@ final class JointCheck {
     private void passageLength(JointPassage passage) {
         double length = passage.before() + passage.after();
         double shortest = shortestUsable();
-        if (length > shortest) {
+        if (Excess.isMore(length, shortest)) {
             messages.warning(
                     LinePart.JOINT_PASSAGE,
                     in.length(length)

@@ -19,7 +19,7 @@ final class SlowingCheck {
     /** Rule CHECK-14. */
     private static void speed(Line line, ProcessSection.Slowing slowing, Messages messages) {
         double fastest = line.fastestRatedSpeed();
-        if (slowing.speed() >= fastest) {
+        if (Excess.isAtLeast(slowing.speed(), fastest)) {
             messages.error(
                     LinePart.SLOWING_SPEED,
                     messages.in().speed(slowing.speed()) + "; must be less than the process speed, "
@@ -34,7 +34,7 @@ final class SlowingCheck {
         double capacity = line.accumulator().capacity();
         double fastest = line.fastestRatedSpeed();
         double stopLevel = line.stopLevel(fastest);
-        if (slowing.level() >= capacity) {
+        if (Excess.isAtLeast(slowing.level(), capacity)) {
             messages.error(
                     LinePart.SLOWING_LEVEL,
                     in.length(slowing.level()) + "; must be less than the accumulator's capacity, "
@@ -42,7 +42,7 @@ final class SlowingCheck {
                     "Give a level below full, or the process is never at its rated speed.");
         }
         // Where the process must stop from a full accumulator, there is no such level, and that is said.
-        if (slowing.level() <= stopLevel && stopLevel <= capacity) {
+        if (Excess.isAtLeast(stopLevel, slowing.level()) && Excess.isAtLeast(capacity, stopLevel)) {
             messages.error(
                     LinePart.SLOWING_LEVEL,
                     in.length(slowing.level()) + "; must be more than the level at which the process must stop from "
@@ -62,7 +62,7 @@ final class SlowingCheck {
                     in.length(given) + "; must be at most the accumulator's capacity, " + in.mostLength(capacity),
                     "Give a level that the accumulator can reach, or slowing never ends.");
         }
-        if (given <= slowing.level()) {
+        if (Excess.isAtLeast(slowing.level(), given)) {
             messages.error(
                     LinePart.RESUME_LEVEL,
                     in.length(given) + "; must be more than the level at which slowing begins, "

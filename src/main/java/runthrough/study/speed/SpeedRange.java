@@ -110,7 +110,8 @@ public record SpeedRange(double from, double to, int points) {
                 good = next;
             }
         }
-        return new SpeedRange(from, good, points);
+        // What is accepted as equal to what the carriage gives may be more by the last digits.
+        return new SpeedRange(from, Math.min(good, line.emptyingRateLimit()), points);
     }
 
     /** Why {@code line} cannot be run at {@code speed} (m/s); empty where it can. */
