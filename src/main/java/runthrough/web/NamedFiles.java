@@ -1,7 +1,6 @@
 package runthrough.web;
 
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import runthrough.scenario.ScenarioText;
@@ -13,11 +12,14 @@ import runthrough.scenario.source.Raw;
  * no files of this machine.
  */
 record NamedFiles(List<Named> all) {
-    /** Keys whose values name files. */
-    private static final Set<String> KEYS = Set.of("schedule", "sheet", "file", "times");
+    /** Keys whose values name files, as they stand in a section or at the end of a path, such as those that alternatives set. */
+    private static final Pattern KEYS = Pattern.compile("(.*\\.)?(schedule|sheet)", Pattern.DOTALL);
 
     /** A file that lies beside the scenario, which is one of the program itself or was sent with it; no disk takes names without end. */
     private static final Pattern OWN = Pattern.compile("(?=.{1,100}$)[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
+
+    /** What names nothing that lies elsewhere: no folder and no drive. A work element may be called like a key, so that its time stands here. */
+    private static final Pattern NOT_ELSEWHERE = Pattern.compile("(?!\\.+$)(?=.{1,100}$)(\\d[^/\\\\]*|[^/\\\\:]+)");
 
     NamedFiles {
         all = List.copyOf(all);
@@ -58,7 +60,7 @@ record NamedFiles(List<Named> all) {
 
     private static Stream<Named> in(String path, Raw.Entry entry) {
         String inner = path.isEmpty() ? entry.key() : path + "." + entry.key();
-        return KEYS.contains(entry.key()) && entry.value() instanceof Raw.Scalar scalar
+        return KEYS.matcher(entry.key().strip()).matches() && entry.value() instanceof Raw.Scalar scalar
                 ? Stream.of(new Named(inner, scalar))
                 : in(inner, entry.value());
     }
@@ -68,10 +70,10 @@ record NamedFiles(List<Named> all) {
         return OWN.matcher(name).matches();
     }
 
-    /** What is wrong with those that the page may not read. */
+    /** What is wrong with those that lie elsewhere, which the page may not read. */
     List<Problem> foreign() {
         return all.stream()
-                .filter(file -> !isOwn(file.name()))
+                .filter(file -> !NOT_ELSEWHERE.matcher(file.name()).matches())
                 .map(Named::asForeign)
                 .toList();
     }

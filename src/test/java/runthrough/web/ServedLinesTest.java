@@ -224,6 +224,36 @@ class ServedLinesTest extends ServedPage {
                 .contains("only files of the lines that come with the program");
     }
 
+    /** However an alternative names them: they are read when it is compared. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{coils.schedule: /etc/passwd}",
+                "{coils: {schedule: /etc/passwd}}",
+                "{' coils.schedule ': ../line.csv}",
+                "{coil-change.join.align.sheet: /etc/passwd}",
+                "{'coil-change.join[1].sheet': /etc/passwd}",
+                "{coil-change.join.align: {sheet: /etc/passwd}}"
+            })
+    void anAlternativeNamesNoFilesOfTheMachine(String sets) throws IOException, InterruptedException {
+        String text = shipped("slitter").replaceFirst("(?ms)^alternatives:.*?(?=^\\S|\\z)", "")
+                + "alternatives: {other: " + sets + "}\n";
+
+        assertThat(ask("/api/line", body(text)).at("/problems/0/message").asText())
+                .contains("only files of the lines that come with the program");
+        assertThat(post("/api/job/compare", body(text)).statusCode()).isEqualTo(422);
+    }
+
+    /** The same words are names that a work element may have. */
+    @Test
+    void aWorkElementMayBeCalledLikeAKeyOfAFile() throws IOException, InterruptedException {
+        for (String name : List.of("file", "times", "sheet", "schedule")) {
+            String text = shipped("tube-line").replace("inspect: 10 s", name + ": 10 s");
+
+            assertThat(ask("/api/line", body(text)).get("problems")).isEmpty();
+        }
+    }
+
     /** A figure is worked out of the line, for which its files would be read. */
     @Test
     void anEditReadsNoFilesOfTheMachine() throws IOException, InterruptedException {
