@@ -2,7 +2,7 @@
 import { byId, download, el } from "./dom.js";
 import { Progress } from "./jobs.js";
 import { shown, table } from "./shown.js";
-import { PARTS, seconds, Taps } from "./taps.js";
+import { PARTS, plain, seconds, Taps } from "./taps.js";
 
 const taps = new Taps();
 const fits = new Progress("fit");
@@ -33,6 +33,7 @@ function show() {
 
 function doing(work) {
   work();
+  if (byId("fits").hasChildNodes()) byId("fit-note").textContent = "These fits are of the times before the last change.";
   show();
 }
 
@@ -43,32 +44,45 @@ function showTimed() {
   byId("timed").replaceChildren(table(["no.", ...taps.elements.map((one) => `${one.name}, s`), "what went wrong"], rows));
 }
 
-/** What is timed can be chosen as long as nothing was. */
+/** What is timed can be chosen as long as nothing was. Rows stay in place, so that what is under a finger or typed in stays so. */
 function showSetup() {
-  const isOpen = !taps.changes.some((change) => change.taps.length);
+  const isOpen = !taps.isBegun;
+  const { elements } = taps;
+  const list = byId("setup");
   byId("setup-note").textContent = isOpen ? "Name them as the line does, so that the times find their place." : "They can be changed once the times are cleared.";
-  if (byId("setup").contains(document.activeElement)) return;
-  byId("setup").replaceChildren(...taps.elements.map((one, i) => row(one, i, isOpen)));
-  byId("add").disabled = !isOpen;
+  while (list.children.length > elements.length) list.lastChild.remove();
+  while (list.children.length < elements.length) list.append(row(list.children.length));
+  elements.forEach((one, i) => {
+    const [part, name, remove] = list.children[i].children;
+    part.disabled = name.disabled = byId("add").disabled = !isOpen;
+    remove.disabled = !isOpen || elements.length === 1;
+    part.value = one.part;
+    name.value = one.name;
+    part.setAttribute("aria-label", `When ${one.name} is done`);
+    remove.setAttribute("aria-label", `Remove ${one.name}`);
+  });
+}
+
+/** The `i`-th of what is timed. */
+function row(i) {
+  const others = () => taps.elements.filter((_, at) => at !== i);
+  const replaced = (other) => taps.elements.map((old, at) => (at === i ? { ...old, ...other } : old));
+  const part = el("select", {}, ...PARTS.map((key) => el("option", { value: key }, key)));
+  part.addEventListener("change", () => doing(() => taps.retitle(replaced({ part: part.value }))));
+  const name = el("input", { type: "text", autocomplete: "off", maxlength: "200", "aria-label": `Name of element ${i + 1}` });
+  name.addEventListener("change", () => doing(() => plain(name.value) && taps.retitle(replaced({ name: free(plain(name.value), others()) }))));
+  // The second click of two quick ones is meant for the same element.
+  const remove = el("button", { type: "button", onclick: (event) => event.detail < 2 && doing(() => taps.retitle(others())) }, "Remove");
+  return el("li", {}, part, name, remove);
 }
 
 /** `name`, or with the first number from `from` on with which none of `others` has it: the columns of a sheet are known by their names. */
 function free(name, others, from = null) {
-  const taken = new Set(others.map((one) => one.name.toLowerCase()));
+  const taken = new Set(others.map((one) => plain(one.name).toLowerCase()));
   for (let i = from ?? 1; ; i++) {
-    const numbered = i === 1 && from === null ? name : `${name} ${i}`;
+    const numbered = i === 1 && from === null ? name : `${name.slice(0, 195)} ${i}`;
     if (!taken.has(numbered.toLowerCase())) return numbered;
   }
-}
-
-function row(one, i, isOpen) {
-  const replaced = (other) => taps.elements.map((old, at) => (at === i ? { ...old, ...other } : old));
-  const part = el("select", { disabled: !isOpen, "aria-label": `When ${one.name} is done` }, ...PARTS.map((key) => el("option", { value: key, selected: key === one.part }, key)));
-  part.addEventListener("change", () => doing(() => taps.retitle(replaced({ part: part.value }))));
-  const name = el("input", { type: "text", value: one.name, disabled: !isOpen, autocomplete: "off", "aria-label": `Name of element ${i + 1}` });
-  name.addEventListener("change", () => doing(() => name.value.trim() && taps.retitle(replaced({ name: free(name.value.trim(), taps.elements.filter((_, at) => at !== i)) }))));
-  const remove = el("button", { type: "button", disabled: !isOpen || taps.elements.length === 1, "aria-label": `Remove ${one.name}`, onclick: () => doing(() => taps.retitle(taps.elements.filter((_, at) => at !== i))) }, "Remove");
-  return el("li", {}, part, name, remove);
 }
 
 byId("tap").addEventListener("click", () => doing(() => (taps.next === null ? taps.finish() : taps.tap(taps.next))));
@@ -81,14 +95,19 @@ byId("add").addEventListener("click", () => doing(() => taps.retitle([...taps.el
 byId("clear").addEventListener("click", () => byId("clear-sure").showModal());
 byId("clear-yes").addEventListener("click", () => doing(() => {
   taps.clear();
+  fits.stop();
+  byId("fits").replaceChildren();
+  byId("fit-note").textContent = "";
   byId("clear-sure").close();
 }));
 byId("clear-no").addEventListener("click", () => byId("clear-sure").close());
 byId("get-sheet").addEventListener("click", () => download(new Blob([taps.sheet()], { type: "text/csv;charset=utf-8" }), "stopwatch.csv"));
-byId("fit").addEventListener("click", () => fits.run("times", { file: { name: "stopwatch.csv", text: taps.sheet() } }, "the fits", (answer) => {
+byId("fit").addEventListener("click", () => fits.run("times", { file: { name: "stopwatch.csv", text: taps.sheet() } }, "the fitting", (answer) => {
   byId("fits").replaceChildren(...shown(answer));
   return "";
 }));
+// Taps in another tab of the browser are of the same coil changes.
+addEventListener("storage", () => doing(() => taps.read()));
 setInterval(elapsed, 250);
 show();
 

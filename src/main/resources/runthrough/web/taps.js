@@ -8,11 +8,32 @@ export const PARTS = ["prepare", "tail", "join"];
 
 export class Taps {
   constructor() {
+    this.read();
+  }
+
+  /** What this browser keeps; the elements of the line that the page shows, where nothing was timed since it shows that one. */
+  read() {
     const kept = read(KEY);
     const isWhole = Array.isArray(kept?.elements) && Array.isArray(kept.changes) && kept.elements.every((one) => PARTS.includes(one.part) && typeof one.name === "string");
-    this.elements = isWhole ? kept.elements : ofTheLine() ?? USUAL.map(([part, name]) => ({ part, name }));
+    this.elements = isWhole ? kept.elements : USUAL.map(([part, name]) => ({ part, name }));
+    /** The elements that the line had when they were taken from it, as text. */
+    this.line = isWhole ? kept.line : null;
     /** Coil changes: `taps` of `{at, to}`, `to` being the element that began then, or null for none; and a note. The last is under way. */
     this.changes = isWhole && kept.changes.length ? kept.changes : [{ taps: [], note: "" }];
+    this.#takeLine();
+  }
+
+  #takeLine() {
+    const line = ofTheLine();
+    if (line && !this.isBegun && this.line !== JSON.stringify(line)) {
+      this.elements = line;
+      this.line = JSON.stringify(line);
+    }
+  }
+
+  /** Whether anything was timed. */
+  get isBegun() {
+    return this.changes.some((change) => change.taps.length);
   }
 
   get change() {
@@ -40,8 +61,9 @@ export class Taps {
   undo() {
     if (this.change.taps.length) this.change.taps.pop();
     else if (this.changes.length > 1) {
-      this.changes.pop();
+      const { note } = this.changes.pop();
       this.change.taps.pop();
+      this.change.note = [this.change.note, note].filter(Boolean).join("; ");
     }
     this.keep();
   }
@@ -70,6 +92,7 @@ export class Taps {
 
   clear() {
     this.changes = [{ taps: [], note: "" }];
+    this.#takeLine();
     this.keep();
   }
 
@@ -87,7 +110,7 @@ export class Taps {
 
   keep() {
     try {
-      localStorage.setItem(KEY, JSON.stringify({ elements: this.elements, changes: this.changes }));
+      localStorage.setItem(KEY, JSON.stringify({ elements: this.elements, line: this.line, changes: this.changes }));
     } catch {
       // A browser that keeps nothing: the page works as long as it is open.
     }
@@ -119,7 +142,12 @@ function read(key) {
   }
 }
 
+/** `text` in one line, with single blanks. */
+export function plain(text) {
+  return text.replace(/\s+/g, " ").trim();
+}
+
 function cell(value) {
-  const text = String(value).replace(/\s+/g, " ").trim();
+  const text = plain(String(value));
   return /[",;\t#]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

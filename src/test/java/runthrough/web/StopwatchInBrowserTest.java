@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import runthrough.scenario.times.TimeSheetReader;
 import runthrough.scenario.times.TimeSheetReading;
@@ -105,6 +106,61 @@ class StopwatchInBrowserTest extends BrowsedPage {
                 .extracting(box -> box.getDomProperty("value"))
                 .doesNotHaveDuplicates()
                 .hasSizeGreaterThan(2);
+    }
+
+    private static List<String> names() {
+        return browser.all("#setup input[type=text]").stream()
+                .map(box -> String.valueOf(box.getDomProperty("value")))
+                .toList();
+    }
+
+    /** With the button or the box still in focus, and two quick clicks for one. */
+    @Test
+    void whatIsTimedIsAsTheListSays() {
+        browser.click("#setup li:nth-child(2) button");
+        assertThat(names()).containsExactly("prepare the next coil", "fit up", "weld", "inspect and release");
+        browser.driver()
+                .executeScript("document.querySelector('#setup button')"
+                        + ".dispatchEvent(new MouseEvent('click', {detail: 2, bubbles: true}));");
+        assertThat(names()).hasSize(4);
+
+        browser.type("#setup li:nth-child(3) input", " Fit   up\u00a0" + Keys.ENTER);
+
+        assertThat(names()).containsExactly("prepare the next coil", "fit up", "Fit up 2", "inspect and release");
+        assertThat(browser.all("#elements button"))
+                .extracting(button -> button.getText())
+                .containsExactly("prepare the next coil", "fit up", "Fit up 2", "inspect and release");
+    }
+
+    /** A note of a coil change that was not begun goes with the tap that is taken back, and not away. */
+    @Test
+    void aNoteIsKeptWhereACoilChangeIsTakenUpAgain() throws IOException {
+        timed(90, 8, 22.5, 31, 9);
+        browser.type("#note", "crane away");
+
+        browser.click("#undo");
+
+        assertThat(browser.text("#which")).isEqualTo("Coil change 1");
+        assertThat(browser.value("#note")).isEqualTo("crane away");
+    }
+
+    /** The times of one line stay while another is on the page; once they are cleared, its elements are timed, and no fits of the old stay. */
+    @Test
+    void anotherLineIsTimedOnceTheTimesAreCleared() {
+        timed(90, 8, 22.5, 31, 9);
+        browser.click("#fit");
+        browser.await("the fits", () -> browser.text("#fits").contains("1 coil change was timed"));
+        browser.driver()
+                .executeScript(
+                        "localStorage.setItem('runthrough.elements', JSON.stringify([{part: 'join', name: 'butt weld'}]));");
+        browser.visit(page.address() + "stopwatch");
+        assertThat(names()).contains("prepare the next coil");
+
+        browser.click("#clear");
+        browser.click("#clear-yes");
+
+        assertThat(names()).containsExactly("butt weld");
+        assertThat(browser.text("#fits")).isEmpty();
     }
 
     /** What is timed comes from the line on the page, and the fits from the program. */

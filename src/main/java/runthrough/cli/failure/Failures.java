@@ -24,7 +24,9 @@ public record Failures(PrintWriter err, boolean debug) {
     public int tell(Throwable failure) {
         if (Stream.iterate(failure, one -> one != null, Throwable::getCause)
                 .anyMatch(OutOfMemoryError.class::isInstance)) {
-            err.println("out of memory; run fewer coil changes or replications, or give Java more with -Xmx");
+            err.println(
+                    "out of memory; run fewer coil changes or replications, read a shorter table, or give Java more with"
+                            + " -Xmx");
             return ExitCode.BAD_INPUT;
         }
         if (failure instanceof ClosedPipeException) {

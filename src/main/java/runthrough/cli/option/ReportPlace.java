@@ -13,8 +13,9 @@ public final class ReportPlace {
     @Option(
             names = "--out",
             paramLabel = "FOLDER",
-            description = "Folder of the report; by default reports/ and the scenario's name. An earlier report there "
-                    + "is replaced, other files are left alone.")
+            description =
+                    "Folder of the report; by default reports/ and the scenario's name. Of an earlier report there "
+                            + "files of the same names are replaced; all other files are left alone.")
     private @Nullable Path out;
 
     @Option(names = "--no-report", description = "Write no report.")
