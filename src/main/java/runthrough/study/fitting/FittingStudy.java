@@ -53,7 +53,7 @@ public final class FittingStudy {
     ElementFits fits(ElementTimes times, int number) {
         double[] values = times.sample().values();
         long different = Arrays.stream(values).distinct().count();
-        if (different == 1) {
+        if (different == 1 && values.length > 1) {
             return new ElementFits(times, List.of(), Recommendation.none(Reason.CONSTANT));
         }
         boolean isEnough = values.length >= FEWEST_TO_FIT && different >= FEWEST_DIFFERENT;

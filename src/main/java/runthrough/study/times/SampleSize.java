@@ -51,9 +51,9 @@ public record SampleSize(double confidence, double precision, int taken, double 
         return Math.abs(k - Math.rint(k)) < NEARLY_WHOLE ? Math.rint(k) : k;
     }
 
-    /** Observations to take in all, {@code >= 1}. */
+    /** Observations to take in all, {@code >= 1}; one alone says nothing of how far times lie apart. */
     public long total() {
-        return (long) Math.max(1, Math.ceil(needed - ROUNDING));
+        return (long) Math.max(taken == 1 ? 2 : 1, Math.ceil(needed - ROUNDING));
     }
 
     /** Observations still to take, {@code >= 0}. */

@@ -86,4 +86,9 @@ class SampleSizeTest {
     void equalReadingsNeedNoMore() {
         assertThat(usual(8, 8, 8).total()).isEqualTo(1);
     }
+
+    @Test
+    void oneReadingNeedsAnother() {
+        assertThat(usual(8).more()).isEqualTo(1);
+    }
 }
