@@ -113,6 +113,11 @@ public record Line(
         return coilSource.kinds().stream().mapToDouble(this::ratedSpeed).min().orElseThrow();
     }
 
+    /** Whether all coils are processed at one rated speed. */
+    public boolean hasOneSpeed() {
+        return slowestRatedSpeed() == fastestRatedSpeed();
+    }
+
     /**
      * The speed (m/s) that the fastest rated one must exceed, where all change by the same factor: then each coil runs faster than the
      * entry creeps, and the process faster than it is slowed to, and than joints pass.

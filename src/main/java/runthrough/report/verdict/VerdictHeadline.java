@@ -73,14 +73,16 @@ final class VerdictHeadline {
     }
 
     /**
-     * Whether a line that misses its target is said to stop. Where a target without a stop is set, that decides; else what most of
-     * the coil changes did that did not run through. Rule REPORT-19.
+     * Whether a line that misses its target is said to stop. Where none slowed it does; where a target without a stop is set, that
+     * decides; else what most of the coil changes did that did not run through. Rule REPORT-19.
      */
     private boolean stops() {
-        return verdict.withoutStop()
-                .flatMap(Verdict.WithoutStop::answer)
-                .map(answer -> answer == TargetStatus.MISSES)
-                .orElse(verdict.changes().stopped() >= verdict.changes().slowed());
+        Verdict.Changes changes = verdict.changes();
+        return changes.slowed() == 0
+                || verdict.withoutStop()
+                        .flatMap(Verdict.WithoutStop::answer)
+                        .map(answer -> answer == TargetStatus.MISSES)
+                        .orElse(changes.stopped() >= changes.slowed());
     }
 
     private Headline headline(Tone tone, String word, String counted) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import runthrough.handcalc.HandCalculation;
 import runthrough.plant.Accumulator;
+import runthrough.plant.Coil;
 import runthrough.plant.Line;
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
@@ -33,6 +34,12 @@ import runthrough.study.statistics.RelativeHalfWidth;
 final class SizingRun {
     /** What never runs empty, as a multiple of what the hand calculation needs or of what there is. */
     private static final double AMPLE = 2000;
+
+    /** The same where coils have speeds of their own, which the process takes up only as they come through. */
+    private static final double HARDLY_MORE = 10;
+
+    /** So many coils such an accumulator holds in the long run: a small part of those that are watched. */
+    private static final double COILS = 100;
 
     /** Capacities closer than this are not distinguished where nothing is random. */
     private static final double EXACT = 1e-4;
@@ -75,22 +82,35 @@ final class SizingRun {
         this.steps = new ProgressCounter(listener, EXPECTED_TRIALS);
         this.plan = request.run();
         this.handCalculation = HandCalculation.of(request.line());
-        this.ample = request.line().with(ample(request.line().accumulator(), handCalculation));
-        this.needs = new StripDemand(ample);
+        this.ample = request.line().with(ample(COILS));
+        this.needs = new StripDemand(request.line().with(ample(0)));
         this.capacities = new Capacities(request.line(), evaluator, needs);
         this.asLever = new LineLevers(request.line(), request.resultsIn()).capacity();
         this.leverRun = new LeverRun(request, evaluator, steps);
         this.alongLever = leverRun.along(asLever);
     }
 
-    private static Accumulator ample(Accumulator now, HandCalculation handCalculation) {
+    /** One that never runs empty; where coils have speeds of their own, of at most so many {@code coils}, but {@link #HARDLY_MORE} at least. */
+    private Accumulator ample(double coils) {
+        Line line = request.line();
         double needed = handCalculation
                 .storage()
                 .orElseThrow()
                 .toRunThrough()
                 .capacity()
                 .needed();
-        return now.resizedTo(AMPLE * Math.max(needed, now.capacity()));
+        double usual = Math.max(needed, line.accumulator().capacity());
+        double capacity = line.hasOneSpeed()
+                ? AMPLE * usual
+                : Math.min(AMPLE * usual, Math.max(HARDLY_MORE * usual, coils * meanLength(line)));
+        return line.accumulator().resizedTo(capacity);
+    }
+
+    private static double meanLength(Line line) {
+        return line.coils().stream()
+                .mapToDouble(Coil::meanUsableLength)
+                .average()
+                .orElseThrow();
     }
 
     Sizing run() {

@@ -25,8 +25,8 @@ import runthrough.study.statistics.Sample;
  * <p>While the process holds its speed, nothing in a line depends on how far the level is from empty, only on how far it is
  * from full. So up to the first coil change that does not run through, a smaller accumulator behaves as this one does. After
  * it the two part for a while: these needs are a good guess at the share that runs through with a given capacity, and the
- * truth about replications in which every coil change runs through. Where a joint slows or stops the process as it passes, they are
- * a guess throughout: when it passes depends on how much strip lies before it.
+ * truth about replications in which every coil change runs through. Where a joint slows or stops the process as it passes, or coils
+ * have speeds of their own, they are a guess throughout: when a joint or a coil comes to the process depends on how much strip lies before it.
  */
 final class StripDemand {
     /** A capacity more than a need by this part of it is no matter of rounding. */
@@ -35,7 +35,7 @@ final class StripDemand {
     private final Line ample;
     private final double ampleCapacity;
     private final double slowLevel;
-    private final boolean jointsArePassive;
+    private final boolean isSameWithAny;
     private final List<Needs> byReplication = new ArrayList<>();
     private Sample sorted = Sample.of();
 
@@ -54,7 +54,8 @@ final class StripDemand {
         this.ampleCapacity = ample.accumulator().capacity();
         this.slowLevel =
                 ample.process().slowing().map(ProcessSection.Slowing::level).orElse(0.0);
-        this.jointsArePassive = ample.process().jointPassage().isEmpty()
+        this.isSameWithAny = ample.hasOneSpeed()
+                && ample.process().jointPassage().isEmpty()
                 && ample.process().jointBreak().isEmpty();
     }
 
@@ -90,7 +91,7 @@ final class StripDemand {
      * same as here, but for the level.
      */
     Optional<Tally> known(int index, double capacity) {
-        if (!jointsArePassive || index >= byReplication.size()) {
+        if (!isSameWithAny || index >= byReplication.size()) {
             return Optional.empty();
         }
         Needs needs = byReplication.get(index);

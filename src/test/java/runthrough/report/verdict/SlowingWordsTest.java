@@ -71,6 +71,16 @@ class SlowingWordsTest {
                 .isEqualTo("SLOWS");
     }
 
+    /** 150 m and nothing that slows: joints above 100 s stop, which is 18 in 102. */
+    @Test
+    void whatNeverSlowsStops_alsoWhereThatIsSeldomEnough() {
+        Line line = line().capacity(150).join(Distribution.uniform(16, 118)).build();
+        Headline headline = VerdictHeadline.of(result(line, 0.99, OptionalDouble.of(0.5)));
+
+        assertThat(headline.word()).isEqualTo("STOPS");
+        assertThat(headline.sentence()).startsWith("at about ").doesNotContain(" and slows ");
+    }
+
     /** Half its coil changes slow it, which is allowed; 1.3 % stop it, of which one in ten thousand is allowed. */
     @Test
     void aMissedTargetWithoutAStopIsNamedWhereTheOtherIsMet() {

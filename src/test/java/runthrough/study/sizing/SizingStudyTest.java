@@ -129,6 +129,21 @@ class SizingStudyTest {
         assertThat(value(size(line, 0.995))).isBetween(exact * (1 - 1e-9), exact * (1 + 1e-4));
     }
 
+    /** Joints of 60 s at the tails of coils that run at 1 m/s and at 1.5 m/s in turn: 60 m and 90 m. */
+    @Test
+    void whereCoilsHaveSpeedsOfTheirOwn_theFastestCounts() {
+        Line line = new PlainLine()
+                .coils(PlainLine.coilAt(600, 1), PlainLine.coilAt(600, 1.5))
+                .join(60)
+                .capacity(75)
+                .build();
+
+        Sizing sizing = size(line, 0.995);
+
+        assertThat(value(sizing)).isBetween(90 * (1 - 1e-9), 90 * (1 + 1e-4));
+        assertThat(sizing.present().orElseThrow().share().orElseThrow().mean()).isEqualTo(0.5);
+    }
+
     @Test
     void whereTheProcessSlows_theLevelAtWhichItDoesCounts() {
         // Not to be slowed at 40 m: 90 m and 40 m.
