@@ -2,9 +2,13 @@ package runthrough.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.CharsetEncoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
@@ -33,6 +37,9 @@ final class Program {
     private static final int MOST_WAITS = 60;
     /** Bytes of a file of arguments. */
     private static final long MOST_ARGUMENTS = 1_000_000;
+
+    /** In the place of what cannot be decoded. */
+    private static final char ILLEGIBLE = '\uFFFD';
 
     private static final String QUIET = "--quiet";
     private static final Set<String> ASK_FOR_VERSION = Set.of("--version", "-V");
@@ -64,6 +71,10 @@ final class Program {
                 // They are expanded before the command is chosen.
                 .setExpandAtFiles(false)
                 .setParameterExceptionHandler(new UsageErrors())
+                // What names a file is known by now, and has a message of its own.
+                .setExecutionStrategy(parsed -> illegible(parsed.originalArgs())
+                        .map(failures(parsed.originalArgs())::tell)
+                        .orElseGet(() -> new CommandLine.RunLast().execute(parsed)))
                 .setExecutionExceptionHandler((failure, command, parsed) ->
                         failures(parsed.originalArgs()).tell(failure));
     }
@@ -95,6 +106,19 @@ final class Program {
                     "the present folder is gone, or has a name that the present locale cannot write. Set LC_ALL=C.UTF-8, or go to"
                             + " a folder with a plain name.");
         }
+    }
+
+    /** Letters that the locale does not have came as something else, and would be looked for, or written, as that. */
+    private static Optional<BadInputException> illegible(List<String> args) {
+        CharsetEncoder locale = Charset.forName(System.getProperty("sun.jnu.encoding", StandardCharsets.UTF_8.name()))
+                .newEncoder();
+        return args.stream()
+                .filter(arg -> arg.indexOf(ILLEGIBLE) >= 0 && !locale.canEncode(ILLEGIBLE))
+                .findFirst()
+                .map(
+                        arg -> new BadInputException(
+                                arg
+                                        + "; has letters that the present locale cannot read. Set LC_ALL=C.UTF-8, or write it in plain letters."));
     }
 
     /**

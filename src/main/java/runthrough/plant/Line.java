@@ -113,6 +113,16 @@ public record Line(
         return coilSource.kinds().stream().mapToDouble(this::ratedSpeed).min().orElseThrow();
     }
 
+    /**
+     * Whether nothing but the level depends on how much strip lies before the process, as long as that lasts: coils have one rated speed,
+     * and joints neither slow nor stop the process as they pass.
+     */
+    public boolean isSameAtAnyCapacity() {
+        return hasOneSpeed()
+                && process.jointPassage().isEmpty()
+                && process.jointBreak().isEmpty();
+    }
+
     /** Whether all coils are processed at one rated speed. */
     public boolean hasOneSpeed() {
         return slowestRatedSpeed() == fastestRatedSpeed();

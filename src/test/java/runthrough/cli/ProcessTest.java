@@ -172,6 +172,21 @@ class ProcessTest {
         assertThat(folder.resolve("reports")).doesNotExist();
     }
 
+    /** What is no file: it would be another name, or another date of the report. */
+    @Test
+    void aWordThatTheLocaleCannotReadIsSaidInPlainWords() throws IOException, InterruptedException {
+        ProcessBuilder shell = program("run", "line.yaml", "--date").directory(folder.toFile());
+        shell.command().addAll(0, List.of("sh", "-c", "exec \"$@\" \"$(printf '3 M\\303\\244rz 2031')\"", "sh"));
+        shell.environment().put("LC_ALL", "C");
+        Process process = start(shell);
+
+        assertThat(text(process.getErrorStream()))
+                .startsWith("3 M")
+                .contains("rz 2031; has letters that the present locale cannot read. Set LC_ALL=C.UTF-8");
+        assertThat(codeOf(process)).isEqualTo(2);
+        assertThat(folder.resolve("reports")).doesNotExist();
+    }
+
     @Test
     void aNameThatTheLocaleCannotWriteIsSaidInPlainWords() throws IOException, InterruptedException {
         Files.copy(folder.resolve("line.yaml"), folder.resolve("l\u00fcbeck.yaml"));

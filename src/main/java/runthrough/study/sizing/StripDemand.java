@@ -35,7 +35,6 @@ final class StripDemand {
     private final Line ample;
     private final double ampleCapacity;
     private final double slowLevel;
-    private final boolean isSameWithAny;
     private final List<Needs> byReplication = new ArrayList<>();
     private Sample sorted = Sample.of();
 
@@ -54,9 +53,6 @@ final class StripDemand {
         this.ampleCapacity = ample.accumulator().capacity();
         this.slowLevel =
                 ample.process().slowing().map(ProcessSection.Slowing::level).orElse(0.0);
-        this.isSameWithAny = ample.hasOneSpeed()
-                && ample.process().jointPassage().isEmpty()
-                && ample.process().jointBreak().isEmpty();
     }
 
     /** Adds the needs of the replications of {@code plan} that are lacking. */
@@ -91,7 +87,7 @@ final class StripDemand {
      * same as here, but for the level.
      */
     Optional<Tally> known(int index, double capacity) {
-        if (!isSameWithAny || index >= byReplication.size()) {
+        if (!ample.isSameAtAnyCapacity() || index >= byReplication.size()) {
             return Optional.empty();
         }
         Needs needs = byReplication.get(index);

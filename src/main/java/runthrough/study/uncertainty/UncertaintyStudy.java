@@ -26,7 +26,8 @@ import runthrough.study.uncertainty.Uncertainty.Point;
 
 /**
  * Resamples the observed times and runs the line with each resample. Capacities come from the strip that coil changes take out
- * of an accumulator that never runs empty, so that one run gives them all.
+ * of an accumulator that never runs empty, so that one run gives them all. Where it matters when a coil or a joint comes to the process,
+ * that accumulator is not much larger than the one that is found.
  */
 public final class UncertaintyStudy {
     /** Of the random numbers that choose the observations of a resample. */
@@ -43,8 +44,15 @@ public final class UncertaintyStudy {
 
     private static final int GROUPS = 10;
     private static final int POINTS = 40;
+
     /** So many times its capacity no accumulator is emptied by. */
     private static final double AMPLE = 10;
+
+    /** So many times the capacity that is found resamples hardly ever need. */
+    private static final double ENOUGH = 1.5;
+
+    /** After so many times the capacity that is found changes no more. */
+    private static final int TIMES = 4;
 
     private final SimulationRequest request;
     private final double target;
@@ -87,9 +95,12 @@ public final class UncertaintyStudy {
         }
 
         Sample pooled() {
-            return Sample.of(
-                    Arrays.stream(needs).flatMapToDouble(Arrays::stream).toArray());
+            return UncertaintyStudy.pooled(needs);
         }
+    }
+
+    private static Sample pooled(double[][] needs) {
+        return Sample.of(Arrays.stream(needs).flatMapToDouble(Arrays::stream).toArray());
     }
 
     /**
@@ -102,16 +113,16 @@ public final class UncertaintyStudy {
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
         listener.progress(0, resamples + 1);
         int main = Math.max(2, request.run().replications());
-        Seen asObserved =
-                seen(evaluator, request.line(), IntStream.range(0, main).toArray());
+        int[] first = IntStream.range(0, main).toArray();
+        double ample = stores ? ample(evaluator, first) : 0;
+        Seen asObserved = seen(evaluator, request.line(), first, ample);
         listener.progress(1, resamples + 1);
         int each = eachTime(asObserved, main);
         List<Seen> others = new ArrayList<>();
         for (int i = 0; i < resamples; i++) {
             Line line = inputs.resampled(new Draws(request.run().seed(), STREAM, i));
-            int first = main + i * each;
-            others.add(
-                    seen(evaluator, line, IntStream.range(first, first + each).toArray()));
+            int next = main + i * each;
+            others.add(seen(evaluator, line, IntStream.range(next, next + each).toArray(), ample));
             listener.progress(i + 2, resamples + 1);
         }
         double[] shares = others.stream().mapToDouble(Seen::share).toArray();
@@ -134,8 +145,18 @@ public final class UncertaintyStudy {
         return Math.max(4, Math.min(main, (CHANGES + perReplication - 1) / perReplication));
     }
 
-    private Seen seen(Evaluator evaluator, Line line, int[] indices) {
-        RunPlan plan = request.run().withReplications(indices[indices.length - 1] + 1);
+    /** A capacity (m) from which the needs of coil changes can be seen. */
+    private double ample(Evaluator evaluator, int[] indices) {
+        double ample = AMPLE * request.line().accumulator().capacity();
+        for (int i = 0; i < TIMES && !request.line().isSameAtAnyCapacity(); i++) {
+            ample = ENOUGH
+                    * pooled(needs(evaluator, request.line(), indices, ample)).percentile(target);
+        }
+        return ample;
+    }
+
+    private Seen seen(Evaluator evaluator, Line line, int[] indices, double ample) {
+        RunPlan plan = plan(indices);
         double[] shares = evaluator.observe(line, plan, indices, UncertaintyStudy::shareOf).stream()
                 .mapToDouble(Double::doubleValue)
                 .toArray();
@@ -147,19 +168,24 @@ public final class UncertaintyStudy {
         if (!stores) {
             return new Seen(shares, new double[][] {new double[changes()]});
         }
-        Line ample = line.with(
-                line.accumulator().resizedTo(AMPLE * line.accumulator().capacity()));
+        return new Seen(shares, needs(evaluator, line, indices, ample));
+    }
+
+    /** How much capacity each coil change would have needed (m), seen in an accumulator of {@code ample} (m). */
+    private double[][] needs(Evaluator evaluator, Line line, int[] indices, double ample) {
         double slow =
                 line.process().slowing().map(ProcessSection.Slowing::level).orElse(0.0);
-        return new Seen(
-                shares,
-                evaluator
-                        .observe(
-                                ample,
-                                plan,
-                                indices,
-                                run -> needs(run, ample.accumulator().capacity(), slow))
-                        .toArray(double[][]::new));
+        return evaluator
+                .observe(
+                        line.with(line.accumulator().resizedTo(ample)),
+                        plan(indices),
+                        indices,
+                        run -> needs(run, ample, slow))
+                .toArray(double[][]::new);
+    }
+
+    private RunPlan plan(int[] indices) {
+        return request.run().withReplications(indices[indices.length - 1] + 1);
     }
 
     private int changes() {
@@ -170,7 +196,6 @@ public final class UncertaintyStudy {
         return (double) replication.totals().ranThrough() / replication.totals().changes();
     }
 
-    /** How much capacity each coil change would have needed (m). */
     private static double[] needs(Replication run, double ample, double slowLevel) {
         return run.changes().stream()
                 .mapToDouble(change -> ample - change.lowestLevel() + Math.max(change.stopLevel(), slowLevel))
