@@ -50,8 +50,7 @@ export class Files {
       this.studies.takeLog(sent);
     } else {
       attached.files = [...attached.files.filter((one) => one.name !== said.name), { name: said.name, text: sent.text }];
-      this.page.history.files = attached.files;
-      this.page.history.keep();
+      this.page.history.attach(attached.files);
       await this.page.read(said.text);
       if (said.kind === "sheet") byId("file-more").append(el("button", { type: "button", onclick: () => this.studies.showTimes(sent) }, "What the sheet shows"));
     }

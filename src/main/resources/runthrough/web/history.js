@@ -10,8 +10,10 @@ export class History {
   pins = [];
   /** Names of the pinned lines that have one, empty for the others. */
   pinNames = [];
-  /** Files that the line names. */
-  files = [];
+  /** Files that the line names: sets of them, and which of these belongs to each text. */
+  sets = [[]];
+  setAt = [0];
+  #set = 0;
   #part = "";
   #changed = 0;
 
@@ -32,25 +34,42 @@ export class History {
     this.at = 0;
     this.pins = [];
     this.pinNames = [];
-    this.files = files;
+    this.sets = [files];
+    this.setAt = [this.#set = 0];
     this.keep();
   }
 
   /** Takes up where `kept` was left. */
   restore(kept) {
-    Object.assign(this, { opened: kept.opened, name: kept.name, texts: kept.texts, at: kept.at, pins: kept.pins, pinNames: kept.pinNames ?? [], files: kept.files ?? [], project: kept.project ?? "" });
+    Object.assign(this, { opened: kept.opened, name: kept.name, texts: kept.texts, at: kept.at, pins: kept.pins, pinNames: kept.pinNames ?? [], project: kept.project ?? "" });
+    Object.assign(this, { sets: kept.sets, setAt: kept.setAt });
+    this.#set = this.setAt[this.at];
+    this.keep();
+  }
+
+  /** Files that the line names now. */
+  get files() {
+    return this.sets[this.#set];
+  }
+
+  /** `files` are those of the line from now on; with the text that is taken next they can be undone. */
+  attach(files) {
+    this.#set = this.sets.push(files) - 1;
     this.keep();
   }
 
   /** `text` is the line now; `part` is what a slider moves, or empty; `movedAt` when it was moved (ms), however late the line came. */
   take(text, part, movedAt) {
-    if (text === this.now) return;
+    if (text === this.now && this.#set === this.setAt[this.at]) return;
     const isSameMove = part !== "" && part === this.#part && movedAt - this.#changed < ONE_MOVE && this.at > 0;
-    this.texts.length = this.at + 1;
-    if (isSameMove) this.texts[this.at] = text;
-    else this.texts.push(text);
-    if (this.texts.length > MOST) this.texts.shift();
-    this.at = this.texts.length - 1;
+    this.at = isSameMove ? this.at : this.at + 1;
+    this.texts.splice(this.at, Infinity, text);
+    this.setAt.splice(this.at, Infinity, this.#set);
+    if (this.texts.length > MOST) {
+      this.texts.shift();
+      this.setAt.shift();
+      this.at -= 1;
+    }
     this.#part = part;
     this.#changed = movedAt;
     this.keep();
@@ -64,13 +83,14 @@ export class History {
   move(steps) {
     if (this.texts[this.at + steps] === undefined) return undefined;
     this.at += steps;
+    this.#set = this.setAt[this.at];
     this.#part = "";
     this.keep();
     return this.now;
   }
 
   keep() {
-    const kept = JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, pinNames: this.pinNames, files: this.files, project: this.project });
+    const kept = JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, pinNames: this.pinNames, sets: this.sets, setAt: this.setAt, project: this.project });
     for (const kind of ["sessionStorage", "localStorage"]) {
       try {
         window[kind].setItem(KEY, kept);
@@ -88,8 +108,11 @@ export class History {
       const isText = (text) => typeof text === "string";
       const isWhole = isText(kept?.opened) && isText(kept.name) && Array.isArray(kept.texts) && kept.texts.every(isText)
         && isText(kept.texts[kept.at]) && Array.isArray(kept.pins) && kept.pins.every(isText)
-        && (kept.pinNames ?? []).every(isText) && (kept.files ?? []).every((file) => isText(file.name) && isText(file.text));
-      return isWhole ? kept : null;
+        && (kept.pinNames ?? []).every(isText);
+      if (!isWhole) return null;
+      const { sets = [kept.files ?? []], setAt = kept.texts.map(() => 0) } = kept;
+      const areFiles = sets.flat().every((file) => isText(file.name) && isText(file.text)) && kept.texts.every((_, i) => sets[setAt[i]]);
+      return areFiles ? { ...kept, sets, setAt, files: sets[setAt[kept.at]] } : null;
     } catch {
       return null;
     }

@@ -315,7 +315,9 @@ function complain(e) {
 byId("reset").addEventListener("click", () => read(history.opened).catch(complain));
 const undo = (steps) => {
   const text = history.move(steps);
-  if (text !== undefined) read(text).catch(complain);
+  if (text === undefined) return;
+  attached.files = history.files;
+  read(text).catch(complain);
 };
 byId("undo").addEventListener("click", () => undo(-1));
 byId("redo").addEventListener("click", () => undo(1));
@@ -385,7 +387,7 @@ async function begin() {
   const first = state.shipped[0];
   // A reload right after the link was made: the work is there, and with it what can be undone.
   const isOwn = linked !== null && kept?.texts[kept.at] === linked.text
-    && JSON.stringify(kept.files ?? []) === JSON.stringify(linked.files ?? []);
+    && JSON.stringify(kept.files) === JSON.stringify(linked.files ?? []);
   if (linked !== null && !isOwn) {
     state.linked = linked.text;
     await open(linked.text, "linked-line", linked.files);
@@ -400,12 +402,13 @@ async function begin() {
 
 /** The line as it was left in this browser, with what can be undone and what was pinned. */
 async function restore(kept) {
-  await open(kept.opened, kept.name, kept.files ?? []);
+  await open(kept.opened, kept.name, kept.sets[0]);
   byId("shipped").value = state.shipped.some((line) => line.name === kept.name && line.text === kept.opened) ? kept.name : "";
   const text = kept.texts[kept.at];
   history.restore(kept);
+  attached.files = history.files;
   byId("kept").hidden = text === kept.opened && !kept.pins.length;
-  if (text !== kept.opened) await read(text);
+  if (text !== kept.opened || kept.files !== kept.sets[0]) await read(text);
   if (kept.pins.length) await pins.take(kept.pins);
 }
 

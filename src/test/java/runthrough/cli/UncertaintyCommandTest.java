@@ -27,6 +27,9 @@ class UncertaintyCommandTest {
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out())
                 .contains("The times rest on observations: 7 of times.csv.")
+                // Of so few nobody is told that they are enough.
+                .contains("Too few observations: 7 of times.csv.")
+                .doesNotContain("they are enough")
                 .contains("times not known exactly")
                 .containsPattern("\nchance to meet the target +[0-9.]+ % \\(as far as the times are known\\)\n")
                 // The number stands once, with the digits that the wider interval leaves certain.

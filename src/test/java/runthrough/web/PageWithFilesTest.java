@@ -107,6 +107,42 @@ class PageWithFilesTest extends BrowsedPage {
         assertThat(browser.text("#word")).isEqualTo("STOPS");
     }
 
+    /** The line's text is the same; a reload keeps which file belongs to it. */
+    @Test
+    void aFileInThePlaceOfOneOfItsNameCanBeUndone() {
+        String longer = COILS.replace("2.5", "2.6");
+        drop("coils.csv", COILS);
+        browser.await("the line", () -> browser.value("#text").contains("schedule: coils.csv"));
+        browser.awaitSettled();
+        drop("coils.csv", longer);
+        browser.await(
+                "a third step",
+                () -> Long.valueOf(3)
+                        .equals(browser.driver()
+                                .executeScript(
+                                        "return JSON.parse(sessionStorage.getItem('runthrough.work')).texts.length")));
+        browser.awaitSettled();
+
+        browser.visit(page.address().toString());
+        browser.awaitSettled();
+        assertThat(attached()).isEqualTo(longer);
+        browser.click("#undo");
+        browser.awaitSettled();
+        assertThat(attached()).isEqualTo(COILS);
+        browser.click("#redo");
+        browser.awaitSettled();
+
+        assertThat(attached()).isEqualTo(longer);
+        assertThat(browser.value("#text")).contains("schedule: coils.csv");
+    }
+
+    /** What the file that goes with the line holds. */
+    private static String attached() {
+        return String.valueOf(browser.driver()
+                .executeAsyncScript("const done = arguments[0];"
+                        + "import('/api.js').then((module) => done(module.attached.files[0]?.text));"));
+    }
+
     @Test
     void aWrongFileChangesNothingAndSaysWhy() {
         String before = browser.value("#text");

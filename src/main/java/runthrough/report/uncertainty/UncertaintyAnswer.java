@@ -2,6 +2,7 @@ package runthrough.report.uncertainty;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -22,6 +23,7 @@ import runthrough.report.TableMaker;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.report.described.InputTables;
+import runthrough.study.fitting.Recommendation;
 import runthrough.study.uncertainty.MeasuredInputs.Input;
 import runthrough.study.uncertainty.UncertainFigure;
 import runthrough.study.uncertainty.Uncertainty;
@@ -99,6 +101,7 @@ public final class UncertaintyAnswer {
 
     private List<String> advice() {
         List<String> advice = new ArrayList<>();
+        few().ifPresent(advice::add);
         advice.add(observations());
         known.capacity()
                 .ifPresent(capacity -> advice.add("To meet the target the accumulator must hold "
@@ -107,32 +110,51 @@ public final class UncertaintyAnswer {
         return advice;
     }
 
-    private String observations() {
-        String names = known.inputs().stream()
-                .map(input -> Texts.count(input.observations()) + " of " + input.name())
+    private Optional<String> few() {
+        String few = known.inputs().stream()
+                .filter(input -> input.observations() < Recommendation.FEWEST)
+                .map(UncertaintyAnswer::counted)
                 .collect(Collectors.joining(", "));
+        return few.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Too few observations: " + few
+                        + ". Resamples of so few differ less than the times do,"
+                        + " so that the intervals are too narrow: time at least " + Recommendation.FEWEST
+                        + " coil changes.");
+    }
+
+    private static String counted(Input input) {
+        return Texts.count(input.observations()) + " of " + input.name();
+    }
+
+    private String observations() {
+        String names = known.inputs().stream().map(UncertaintyAnswer::counted).collect(Collectors.joining(", "));
         double forShare = known.share().observationsFactor(precision.share());
         String share = "To know the share to within " + words.texts().share(precision.share()) + " either way, "
-                + (forShare > 1 ? more(forShare) : "they are enough") + ".";
+                + more(forShare) + ".";
         String capacity = known.capacity()
                 .map(one -> {
                     double factor = one.observationsFactor(precision.capacity() * one.value());
                     return " To know the capacity to within " + words.texts().share(precision.capacity()) + " of it, "
-                            + (factor > 1 ? more(factor) : "they are enough") + ".";
+                            + more(factor) + ".";
                 })
                 .orElse("");
         return "The times rest on observations: " + names + ". " + share + capacity;
     }
 
     private String more(double factor) {
-        return "it takes about "
-                + known.inputs().stream()
-                        .map(input -> Texts.count(further(input, factor)) + " more of " + input.name())
-                        .collect(Collectors.joining(", "));
+        return known.inputs().stream().allMatch(input -> further(input, factor) == 0)
+                ? "they are enough"
+                : "it takes about "
+                        + known.inputs().stream()
+                                .map(input -> Texts.count(further(input, factor)) + " more of " + input.name())
+                                .collect(Collectors.joining(", "));
     }
 
+    /** How many more it takes of {@code input}: {@code factor} times as many as there are, and no fewer than tell anything. */
     static long further(Input input, double factor) {
-        return (long) Math.ceil(input.observations() * (factor - 1) - 1e-9);
+        long forFactor = (long) Math.ceil(input.observations() * (factor - 1) - 1e-9);
+        return Math.max(forFactor, Math.max(0, Recommendation.FEWEST - input.observations()));
     }
 
     private String shares(UncertainFigure.Band band) {

@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import runthrough.plant.CoilSource;
 import runthrough.plant.Distribution;
 import runthrough.plant.Line;
 import runthrough.plant.MeasuredRows;
@@ -68,6 +69,22 @@ class UncertaintyStudyTest {
         SimulationRequest request =
                 new SimulationRequest("Line of round numbers (invented)", List.of(), line, plan, UnitSystem.METRIC);
         return new UncertaintyStudy(request, target, 60).run(threads, StudyListener.NONE);
+    }
+
+    /** Three coils of four run at a third of the speed: the capacity is that which lets the fast ones through, and as many as the target. */
+    @Test
+    void whereCoilsHaveSpeedsOfTheirOwn_theFastestCount() {
+        Line line = line(sheet(200, 7))
+                .with(new CoilSource.Schedule(List.of(
+                        PlainLine.coilAt(160, 0.5),
+                        PlainLine.coilAt(160, 0.5),
+                        PlainLine.coilAt(160, 0.5),
+                        PlainLine.coilAt(160, 1.5))));
+
+        Uncertainty known = study(line, 2, 0.95);
+
+        // Joints of 40 to 80 s, uniform: of the fast coils four in five may go through, which takes 1.5 m/s for 72 s.
+        assertThat(known.capacity().orElseThrow().value()).isCloseTo(108, within(5.0));
     }
 
     /**
