@@ -25,6 +25,10 @@ import runthrough.web.job.Refusal;
 final class Answers {
     private static final int AT_ONCE = 2;
     private static final long PATIENCE_SECONDS = 5;
+
+    /** Coil changes that take long, in all replications together. */
+    private static final double MANY_CHANGES = 100_000;
+
     private static final String TOO_LONG =
             "This line takes longer than the page waits. Ask for fewer coil changes, or run it on the command line.";
     private static final String TOO_LONG_TO_READ =
@@ -32,6 +36,10 @@ final class Answers {
     private static final long LONGEST_NANOS = TimeUnit.SECONDS.toNanos(8);
 
     private final Semaphore places = new Semaphore(AT_ONCE, true);
+
+    /** Of the places, one is left to those who ask for little. */
+    private final Semaphore forMuch = new Semaphore(AT_ONCE - 1, true);
+
     private final String program;
     private final int threads;
 
@@ -55,10 +63,12 @@ final class Answers {
 
     RunThroughResult run(SimulationRequest request, PageScenario draft, StudyOptions options, StudyListener listener) {
         StudyListener bounded = bounded(listener);
-        return within(() -> RunThroughResult.of(
+        Supplier<RunThroughResult> work = () -> RunThroughResult.of(
                 new RunThroughStudy(request).run(options.withThreads(threads), bounded),
                 draft.warnings(),
-                new Provenance(program, Optional.of(draft.fingerprint()), Optional.empty())));
+                new Provenance(program, Optional.of(draft.fingerprint()), Optional.empty()));
+        double changes = PageScenario.changes(request) * request.run().replications();
+        return changes > MANY_CHANGES ? holding(forMuch, 2 * PATIENCE_SECONDS, () -> within(work)) : within(work);
     }
 
     /** {@code listener}, which gives up when it has taken too long. */
@@ -91,8 +101,20 @@ final class Answers {
 
     /** Does {@code work} when there is a place for it. */
     <T> T within(Supplier<T> work) {
+        return holding(places, PATIENCE_SECONDS, () -> {
+            try {
+                return work.get();
+            } catch (StudyException | SimulationException e) {
+                throw new Refusal(422, "The line cannot be run to its end: " + e.getMessage());
+            } catch (CancellationException e) {
+                throw new Refusal(503, TOO_LONG);
+            }
+        });
+    }
+
+    private static <T> T holding(Semaphore places, long patienceSeconds, Supplier<T> work) {
         try {
-            if (!places.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+            if (!places.tryAcquire(patienceSeconds, TimeUnit.SECONDS)) {
                 throw new Refusal(429, "The program is busy with other computations. Try again in a moment.");
             }
         } catch (InterruptedException e) {
@@ -101,10 +123,6 @@ final class Answers {
         }
         try {
             return work.get();
-        } catch (StudyException | SimulationException e) {
-            throw new Refusal(422, "The line cannot be run to its end: " + e.getMessage());
-        } catch (CancellationException e) {
-            throw new Refusal(503, TOO_LONG);
         } finally {
             places.release();
         }
