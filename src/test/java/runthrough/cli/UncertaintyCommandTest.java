@@ -27,7 +27,7 @@ class UncertaintyCommandTest {
         assertThat(done.code()).as(done.err()).isZero();
         assertThat(done.out())
                 .contains("The times rest on observations: 7 of times.csv.")
-                // Of so few nobody is told that they are enough.
+                // So few are not called enough.
                 .contains("Too few observations: 7 of times.csv.")
                 .doesNotContain("they are enough")
                 .contains("times not known exactly")
