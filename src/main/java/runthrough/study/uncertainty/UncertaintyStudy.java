@@ -145,12 +145,14 @@ public final class UncertaintyStudy {
         return Math.max(4, Math.min(main, (CHANGES + perReplication - 1) / perReplication));
     }
 
-    /** A capacity (m) from which the needs of coil changes can be seen. */
+    /** A capacity (m) in which the needs of coil changes can be seen; the present one, which suits the levels of the line, at least. */
     private double ample(Evaluator evaluator, int[] indices) {
-        double ample = AMPLE * request.line().accumulator().capacity();
+        double present = request.line().accumulator().capacity();
+        double ample = AMPLE * present;
         for (int i = 0; i < TIMES && !request.line().isSameAtAnyCapacity(); i++) {
-            ample = ENOUGH
-                    * pooled(needs(evaluator, request.line(), indices, ample)).percentile(target);
+            double found =
+                    pooled(needs(evaluator, request.line(), indices, ample)).percentile(target);
+            ample = Math.max(present, ENOUGH * found);
         }
         return ample;
     }
