@@ -13,7 +13,10 @@ function elapsed() {
   byId("elapsed").textContent = `${Math.floor(since / 60)}:${String(since % 60).padStart(2, "0")}`;
 }
 
-function show() {
+let noted = 0;
+
+/** Shows what there is; where it changed in another tab, what is typed here stays. */
+function show(isTypedKept = false) {
   const { running, next, elements } = taps;
   const name = (at) => elements[at].name;
   byId("which").textContent = `Coil change ${taps.changes.length}`;
@@ -25,16 +28,18 @@ function show() {
   const times = seconds(taps.change, elements.length);
   byId("elements").replaceChildren(...elements.map((one, i) => el("li", {}, el("button", { type: "button", "aria-pressed": String(i === running), onclick: () => doing(() => taps.tap(i)) },
     one.name, el("span", {}, i === running ? "running" : times[i] === null ? "" : ` ${times[i].toFixed(1)} s`)))));
-  if (document.activeElement !== byId("note")) byId("note").value = taps.change.note;
+  if (document.activeElement !== byId("note") || noted !== taps.changes.length) byId("note").value = taps.change.note;
+  noted = taps.changes.length;
   elapsed();
   showTimed();
-  showSetup();
+  showSetup(isTypedKept);
 }
 
-function doing(work) {
+function doing(work, isTypedKept = false) {
+  const before = taps.sheet();
   work();
-  if (byId("fits").hasChildNodes()) byId("fit-note").textContent = "These fits are of the times before the last change.";
-  show();
+  if (byId("fits").hasChildNodes() && before !== taps.sheet()) byId("fit-note").textContent = "These fits are of the times before the last change.";
+  show(isTypedKept);
 }
 
 function showTimed() {
@@ -45,7 +50,7 @@ function showTimed() {
 }
 
 /** What is timed can be chosen as long as nothing was. Rows stay in place, so that what is under a finger or typed in stays so. */
-function showSetup() {
+function showSetup(isTypedKept) {
   const isOpen = !taps.isBegun;
   const { elements } = taps;
   const list = byId("setup");
@@ -57,7 +62,7 @@ function showSetup() {
     part.disabled = name.disabled = byId("add").disabled = !isOpen;
     remove.disabled = !isOpen || elements.length === 1;
     part.value = one.part;
-    name.value = one.name;
+    if (!isTypedKept || name !== document.activeElement) name.value = one.name;
     part.setAttribute("aria-label", `When ${one.name} is done`);
     remove.setAttribute("aria-label", `Remove ${one.name}`);
   });
@@ -90,7 +95,7 @@ byId("wait").addEventListener("click", () => doing(() => taps.tap(null)));
 byId("undo").addEventListener("click", () => doing(() => taps.undo()));
 byId("finish").addEventListener("click", () => doing(() => taps.finish()));
 byId("note").addEventListener("input", () => taps.note(byId("note").value));
-byId("note").addEventListener("change", show);
+byId("note").addEventListener("change", () => show());
 byId("add").addEventListener("click", () => doing(() => taps.retitle([...taps.elements, { part: "join", name: free("element", taps.elements, taps.elements.length + 1) }])));
 byId("clear").addEventListener("click", () => byId("clear-sure").showModal());
 byId("clear-yes").addEventListener("click", () => doing(() => {
@@ -107,7 +112,7 @@ byId("fit").addEventListener("click", () => fits.run("times", { file: { name: "s
   return "";
 }));
 // Taps in another tab of the browser are of the same coil changes.
-addEventListener("storage", () => doing(() => taps.read()));
+addEventListener("storage", () => doing(() => taps.read(), true));
 setInterval(elapsed, 250);
 show();
 

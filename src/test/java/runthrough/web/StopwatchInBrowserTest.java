@@ -144,6 +144,29 @@ class StopwatchInBrowserTest extends BrowsedPage {
         assertThat(browser.value("#note")).isEqualTo("crane away");
     }
 
+    /** Of the same coil changes: a note belongs to the one it was typed for, and what is half typed stays. */
+    @Test
+    void tapsInAnotherTabAreFollowed() {
+        timed(90, 8);
+        browser.find("#note").sendKeys("hook slipped");
+        browser.driver()
+                .executeScript("const kept = JSON.parse(localStorage.getItem('runthrough.stopwatch'));"
+                        + "kept.changes.push({taps: [], note: ''});"
+                        + "localStorage.setItem('runthrough.stopwatch', JSON.stringify(kept));"
+                        + "window.dispatchEvent(new StorageEvent('storage', {key: 'runthrough.stopwatch'}));");
+
+        assertThat(browser.text("#which")).isEqualTo("Coil change 2");
+        assertThat(browser.value("#note")).isEmpty();
+        browser.click("#undo");
+        assertThat(browser.value("#note")).isEqualTo("hook slipped");
+
+        browser.click("#clear");
+        browser.click("#clear-yes");
+        browser.find("#setup li:nth-child(3) input").sendKeys(" twice");
+        browser.driver().executeScript("window.dispatchEvent(new StorageEvent('storage', {key: 'other'}));");
+        assertThat(names()).contains("fit up twice");
+    }
+
     /** The times of one line stay while another is on the page; once they are cleared, its elements are timed, and no fits of the old stay. */
     @Test
     void anotherLineIsTimedOnceTheTimesAreCleared() {
