@@ -2,7 +2,6 @@ package runthrough.web;
 
 import runthrough.plant.RunPlan;
 import runthrough.plant.SimulationRequest;
-import runthrough.study.sizing.SizingOptions;
 
 /** How many replications an answer is worth: few for a quick one, more while the page is idle. */
 final class AnswerPrecision {
@@ -17,9 +16,6 @@ final class AnswerPrecision {
 
     /** At this step, the last, an answer has as many replications as the scenario asks for, and so the numbers of every command. */
     static final int AS_ASKED = STEPS;
-
-    /** Searches for a size end when it is known so well. */
-    private static final double PRECISION = 0.02;
 
     /** No number of coil changes can show that all of them run through; this share stands for it. */
     private static final double BELOW_ALL = 0.999_999;
@@ -36,11 +32,6 @@ final class AnswerPrecision {
         return Math.min(request.run().target(), BELOW_ALL);
     }
 
-    /** How a capacity is looked for. */
-    static SizingOptions sizing(SimulationRequest request) {
-        return new SizingOptions(target(request), PRECISION, 4 * request.run().replications());
-    }
-
     /** {@code request} with the replications of step {@code step}, 0 being the quick one. */
     static SimulationRequest of(SimulationRequest request, int step) {
         RunPlan run = request.run();
@@ -53,7 +44,7 @@ final class AnswerPrecision {
             case 1 -> Math.max(quick, asked / 4);
             default -> asked;
         };
-        int replications = request.line().isDeterministic() ? 1 : Math.max(2, Math.min(wanted, most));
+        int replications = request.line().isDeterministic() ? 1 : Math.min(wanted, most);
         return request.with(run.withReplications(replications));
     }
 }

@@ -10,6 +10,7 @@ import runthrough.quantity.Notation;
 import runthrough.study.StudyListener;
 import runthrough.study.search.Crossing;
 import runthrough.study.sizing.Sizing;
+import runthrough.study.sizing.SizingOptions;
 import runthrough.study.sizing.SizingStudy;
 import runthrough.study.statistics.Estimate;
 import runthrough.study.statistics.Interval;
@@ -45,7 +46,10 @@ record CurveView(List<PointView> points, double target, double present, String w
     }
 
     static CurveView of(SimulationRequest request, int threads, StudyListener listener) {
-        Sizing sizing = new SizingStudy(request, AnswerPrecision.sizing(request)).run(threads, listener);
+        // As size itself does, so that both say the same.
+        SizingOptions usual = SizingOptions.usual(
+                AnswerPrecision.target(request), request.run().replications());
+        Sizing sizing = new SizingStudy(request, usual).run(threads, listener);
         String words = switch (sizing.answer()) {
             case FOUND -> "The target takes " + found(sizing) + ".";
             case NONE_IS_ENOUGH ->

@@ -104,17 +104,21 @@ export class History {
   /** What was kept of this tab, which another does not change, or else of this browser; or null. */
   static kept() {
     try {
-      const kept = JSON.parse(sessionStorage.getItem(KEY) ?? localStorage.getItem(KEY));
-      const isText = (text) => typeof text === "string";
-      const isWhole = isText(kept?.opened) && isText(kept.name) && Array.isArray(kept.texts) && kept.texts.every(isText)
-        && isText(kept.texts[kept.at]) && Array.isArray(kept.pins) && kept.pins.every(isText)
-        && (kept.pinNames ?? []).every(isText);
-      if (!isWhole) return null;
-      const { sets = [kept.files ?? []], setAt = kept.texts.map(() => 0) } = kept;
-      const areFiles = sets.flat().every((file) => isText(file.name) && isText(file.text)) && kept.texts.every((_, i) => sets[setAt[i]]);
-      return areFiles ? { ...kept, sets, setAt, files: sets[setAt[kept.at]] } : null;
+      return History.whole(JSON.parse(sessionStorage.getItem(KEY) ?? localStorage.getItem(KEY)));
     } catch {
       return null;
     }
+  }
+
+  /** `kept` with the sets of files that it may lack, and the files of its present text; null where it is not whole. */
+  static whole(kept) {
+    const isText = (text) => typeof text === "string";
+    const isWhole = isText(kept?.opened) && isText(kept.name) && Array.isArray(kept.texts) && kept.texts.every(isText)
+      && isText(kept.texts[kept.at]) && Array.isArray(kept.pins) && kept.pins.every(isText)
+      && (kept.pinNames ?? []).every(isText);
+    if (!isWhole) return null;
+    const { sets = [kept.files ?? []], setAt = kept.texts.map(() => 0) } = kept;
+    const areFiles = sets.flat().every((file) => isText(file.name) && isText(file.text)) && kept.texts.every((_, i) => sets[setAt[i]]);
+    return areFiles ? { ...kept, sets, setAt, files: sets[setAt[kept.at]] } : null;
   }
 }

@@ -1,5 +1,6 @@
 // Several lines kept in this browser, each under a name, with what can be undone and what was pinned.
 import { byId, el } from "./dom.js";
+import { History } from "./history.js";
 
 const KEY = "runthrough.projects";
 /** Steps to undo that are kept with a project. */
@@ -38,10 +39,10 @@ export class Projects {
 
   /** Keeps the present work where it belongs to a project; false where this browser has no room. */
   keep() {
-    const { project, opened, name, texts, at, pins, pinNames, files } = this.page.history;
+    const { project, opened, name, texts, at, pins, pinNames, sets, setAt } = this.page.history;
     if (!project) return true;
     const first = Math.max(0, at - STEPS);
-    const kept = Projects.all().set(project, { project, opened, name, pins, pinNames, files, texts: texts.slice(first, at + 1), at: at - first });
+    const kept = Projects.all().set(project, { project, opened, name, pins, pinNames, sets, setAt: setAt.slice(first, at + 1), texts: texts.slice(first, at + 1), at: at - first });
     return this.write(kept);
   }
 
@@ -73,7 +74,7 @@ export class Projects {
 
   async open(work) {
     byId("projects-menu").open = false;
-    await this.page.restore(work);
+    await this.page.restore(History.whole(work));
     this.show();
   }
 }

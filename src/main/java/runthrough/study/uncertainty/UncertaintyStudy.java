@@ -63,13 +63,14 @@ public final class UncertaintyStudy {
     /**
      * A study.
      *
-     * @param request whose line must have passed its check
+     * @param request whose line must have passed its check; of one replication it is run with two, for the noise of one is not known
      * @param target share of coil changes that should run through
      * @param resamples how often to resample, {@code >= 50}
      * @throws StudyException when nothing of the line is known from observations
      */
     public UncertaintyStudy(SimulationRequest request, double target, int resamples) {
-        this.request = request;
+        this.request = request.with(
+                request.run().withReplications(Math.max(2, request.run().replications())));
         this.target = Share.targetBelowAll(target);
         this.resamples = resamples;
         this.inputs = new MeasuredInputs(request.line());
@@ -112,7 +113,7 @@ public final class UncertaintyStudy {
     public Uncertainty run(int threads, StudyListener listener) {
         Evaluator evaluator = new Evaluator(threads, listener::cancelled);
         listener.progress(0, resamples + 1);
-        int main = Math.max(2, request.run().replications());
+        int main = request.run().replications();
         int[] first = IntStream.range(0, main).toArray();
         double ample = stores ? ample(evaluator, first) : 0;
         Seen asObserved = seen(evaluator, request.line(), first, ample);
