@@ -53,6 +53,11 @@ public record Scale(Harder harder, double from, double to, double step, double r
         return below(good) <= bad + ROUNDING * step;
     }
 
+    /** The step that is nearest to {@code ease}, or the end of the range. */
+    double nearest(double ease) {
+        return Math.min(Math.max(Math.rint(ease / step) * step, hardest()), easiest());
+    }
+
     /** {@code ease}, or the nearest step that lies between {@code bad} and {@code good}, which are no neighbours; within the range. */
     double within(double ease, double bad, double good) {
         double multiple = Math.rint(ease / step) * step;

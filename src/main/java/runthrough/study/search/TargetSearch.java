@@ -83,7 +83,7 @@ public final class TargetSearch {
      * which it is seen to be. Nothing is asked of an interval, which takes a third of the trials of {@link #from}.
      */
     public OptionalDouble enough(double guess) {
-        trials.isGood(Question.SEEN, Math.min(scale.easiest(), Math.max(scale.hardest(), scale.ease(guess))));
+        trials.isGood(Question.SEEN, scale.nearest(scale.ease(guess)));
         Question asked = trials.canBeSure() ? Question.SURE : Question.SEEN;
         settle(asked, guess, FAR);
         return hardest(asked);
