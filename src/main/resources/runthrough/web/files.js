@@ -5,6 +5,9 @@ import { byId, el } from "./dom.js";
 /** As many bytes as a request may have, about. */
 const MOST_BYTES = 900_000;
 
+/** What the program calls a file: letters that need no quotes. */
+const plain = (name) => name.replace(/[^A-Za-z0-9._-]+/g, "-").split(".").filter(Boolean).join(".");
+
 export class Files {
   /** `page`: `state`, `history`, `open`, `read` and `complain` of the page; `studies` of it run what a log or a sheet is for. */
   constructor(page, studies) {
@@ -41,7 +44,9 @@ export class Files {
     if (file.size > MOST_BYTES) throw new Error("The page takes files up to 0.9 MB. Use a larger one with the commands.");
     const sent = { name: file.name, text: await file.text() };
     const { text, units } = this.page.state;
-    const said = await ask("/api/file", { text, units, file: sent });
+    // Not with one of its name, in whose place it comes.
+    const others = attached.files.filter((one) => one.name !== plain(file.name));
+    const said = await ask("/api/file", { text, units, files: others, file: sent });
     this.say(said);
     if (said.problems.length) return;
     if (said.kind === "scenario") {

@@ -11,6 +11,12 @@ const LONGEST_LINK = 32_000;
 /** Between a scenario and the files that go with it, as JSON; a scenario holds no such character. */
 const BETWEEN = "\0";
 
+/** What a link holds of a line: its text, and those of `files` that it names. */
+const partsOf = (text, files) => [text, files.filter((file) => text.includes(file.name))];
+
+/** A line as a link holds it, to be compared. */
+export const lineOf = (text, files) => JSON.stringify(partsOf(text, files));
+
 export async function linkTo(text, files) {
   const whole = files.length ? text + BETWEEN + JSON.stringify(files) : text;
   const packed = await squeezed(new TextEncoder().encode(whole), new CompressionStream("deflate-raw"));
@@ -62,7 +68,6 @@ export function wireHandover(state) {
     }
   };
   const body = () => ({ text: state.text, name: state.name, units: state.units });
-  const named = () => attached.files.filter((file) => state.text.includes(file.name));
   const saveScenario = async () => {
     const file = await ask("/api/scenario", body());
     download(file, `${state.name}.${file.type.includes("zip") ? "zip" : "yaml"}`);
@@ -77,10 +82,10 @@ export function wireHandover(state) {
   byId("get-csv").addEventListener("click", () => telling(async () => download(await ask("/api/tables", body()), `${state.name}-tables.zip`), "The tables are among your downloads."));
   byId("get-scenario").addEventListener("click", () => telling(saveScenario, "The scenario file is among your downloads, with its tables if it has any."));
   byId("get-link").addEventListener("click", () => telling(async () => {
-    const link = await linkTo(state.text, named());
+    const link = await linkTo(...partsOf(state.text, attached.files));
     if (link.length > LONGEST_LINK) throw new Error(`The link would have ${link.length} characters, which many programs cut: save the scenario file and hand it over.`);
     history.replaceState(null, "", link);
-    state.linked = state.text;
+    state.linked = lineOf(state.text, attached.files);
     await navigator.clipboard?.writeText(link).catch(() => {});
   }, "The link is in the address bar, and copied where the browser allows it."));
   byId("handover").querySelector(".sheet").addEventListener("click", (event) => event.target.closest("button") && close(byId("handover")));

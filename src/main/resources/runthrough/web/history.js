@@ -52,6 +52,12 @@ export class History {
     return this.sets[this.#set];
   }
 
+  /** Back to the text that was opened, and the files of then: with what is taken next they can be undone. */
+  reopen() {
+    this.#set = 0;
+    return this.opened;
+  }
+
   /** `files` are those of the line from now on; with the text that is taken next they can be undone. */
   attach(files) {
     this.#set = this.sets.push(files) - 1;

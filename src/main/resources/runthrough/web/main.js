@@ -7,7 +7,7 @@ import { Drawing } from "./drawing.js";
 import { Files } from "./files.js";
 import { Fixes } from "./fixes.js";
 import { CapacityGrip, SpeedGrip } from "./grips.js";
-import { linkedLine, wireHandover, wireMenus } from "./handover.js";
+import { lineOf, linkedLine, wireHandover, wireMenus } from "./handover.js";
 import { History } from "./history.js";
 import { Inputs } from "./inputs.js";
 import { job } from "./jobs.js";
@@ -182,7 +182,7 @@ function take(text, line, tried, isSliding = false, movedAt = Date.now()) {
 
 /** The address keeps a link only as long as its line is shown: from the first change on, a reload keeps the work. */
 function leaveLink() {
-  if (state.linked === undefined || state.linked === state.text) return;
+  if (state.linked === undefined || state.linked === lineOf(state.text, attached.files)) return;
   state.linked = undefined;
   window.history.replaceState(null, "", location.pathname + location.search);
 }
@@ -312,7 +312,11 @@ function complain(e) {
 
 // ---- the bar ------------------------------------------------------------------------------------------------------
 
-byId("reset").addEventListener("click", () => read(history.opened).catch(complain));
+byId("reset").addEventListener("click", () => {
+  const text = history.reopen();
+  attached.files = history.files;
+  read(text).catch(complain);
+});
 const undo = (steps) => {
   const text = history.move(steps);
   if (text === undefined) return;
@@ -386,14 +390,13 @@ async function begin() {
   const kept = History.kept();
   const first = state.shipped[0];
   // A reload right after the link was made: the work is there, and with it what can be undone.
-  const isOwn = linked !== null && kept?.texts[kept.at] === linked.text
-    && JSON.stringify(kept.files) === JSON.stringify(linked.files ?? []);
+  const isOwn = linked !== null && kept && lineOf(kept.texts[kept.at], kept.files) === lineOf(linked.text, linked.files);
   if (linked !== null && !isOwn) {
-    state.linked = linked.text;
+    state.linked = lineOf(linked.text, linked.files);
     await open(linked.text, "linked-line", linked.files);
   } else if (kept) {
     await restore(kept);
-    state.linked = linked?.text;
+    state.linked = linked ? lineOf(linked.text, linked.files) : undefined;
   } else if (first) {
     byId("shipped").value = first.name;
     await open(first.text, first.name);
@@ -414,7 +417,8 @@ async function restore(kept) {
 
 begin().catch(complain);
 addEventListener("hashchange", () => linkedLine().then((line) => {
-  if (line === null || line.text === state.text) return null;
-  state.linked = line.text;
+  const linked = line && lineOf(line.text, line.files);
+  if (line === null || linked === lineOf(state.text, attached.files)) return null;
+  state.linked = linked;
   return open(line.text, "linked-line", line.files);
 }).catch(complain));

@@ -134,6 +134,40 @@ class PageWithFilesTest extends BrowsedPage {
 
         assertThat(attached()).isEqualTo(longer);
         assertThat(browser.value("#text")).contains("schedule: coils.csv");
+        browser.click("#handover summary");
+        browser.click("#get-link");
+        browser.await("a link", () -> browser.driver().getCurrentUrl().contains("#line="));
+        String link = browser.driver().getCurrentUrl();
+        browser.click("#undo");
+        browser.await(
+                "an address without it", () -> !browser.driver().getCurrentUrl().contains("#line="));
+        browser.awaitSettled();
+        browser.driver().executeScript("location.href = arguments[0]", link);
+        browser.await("the line of the link", () -> longer.equals(attached()));
+    }
+
+    /** A line is opened with its file, and another of that name comes in its place. */
+    @Test
+    void backToTheLineAsOpenedIsBackToItsFiles() {
+        drop("coils.csv", COILS);
+        browser.await("the line", () -> browser.value("#text").contains("schedule: coils.csv"));
+        browser.awaitSettled();
+        browser.click("#handover summary");
+        browser.click("#get-link");
+        browser.await("a link", () -> browser.driver().getCurrentUrl().contains("#line="));
+        String link = browser.driver().getCurrentUrl();
+        browser.driver().executeScript("localStorage.clear(); sessionStorage.clear()");
+        browser.visit("about:blank");
+        browser.visit(link);
+        browser.awaitSettled();
+        String other = COILS.replace("2.5", "2.6");
+        drop("coils.csv", other);
+        browser.await("the other file", () -> other.equals(attached()));
+        browser.awaitSettled();
+
+        browser.click("#reset");
+
+        browser.await("the files of then", () -> COILS.equals(attached()));
     }
 
     /** What the file that goes with the line holds. */

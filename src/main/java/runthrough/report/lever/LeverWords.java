@@ -30,7 +30,7 @@ public record LeverWords(UnitSystem system, boolean inShifts) {
     private static final int FEW_DIGITS = 4;
 
     /** What is said where a run is too short. */
-    static final String NOT_SHOWN = " (seen, not shown: the run is too short)";
+    public static final String NOT_SHOWN = " (seen, not shown: the run is too short)";
 
     /** Those of the line of {@code request}, in its units. */
     public static LeverWords of(SimulationRequest request) {

@@ -15,6 +15,7 @@ import runthrough.report.Subject;
 import runthrough.report.Texts;
 import runthrough.report.Value;
 import runthrough.report.described.InputTables;
+import runthrough.report.lever.LeverWords;
 import runthrough.study.search.Crossing;
 import runthrough.study.speed.SpeedCurve;
 import runthrough.study.speed.SpeedCurve.NotPossible;
@@ -122,12 +123,15 @@ public final class SpeedAnswer {
                                 .range()
                                 .map(ends -> " (95 % interval " + ends + ")")
                                 .orElse("")
+                        + (crossing.canBeShown() ? "" : LeverWords.NOT_SHOWN)
                         + ", and lost beyond.";
             case MET_THROUGHOUT ->
                 target + "met at every speed tried"
                         + (curve.notPossible().isEmpty() ? "." : " at which the line can be run.");
             case MISSED_THROUGHOUT ->
-                target + "missed at every speed tried, even at " + texts.speed(curve.from()) + ".";
+                crossing.possible().isPresent()
+                        ? target + "shown to be met at no speed tried, nor is it shown to be missed at all of them."
+                        : target + "missed at every speed tried, even at " + texts.speed(curve.from()) + ".";
         };
     }
 

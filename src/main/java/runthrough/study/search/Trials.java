@@ -60,6 +60,10 @@ final class Trials {
                     canBeSure);
         }
 
+        boolean isRun() {
+            return !equals(REFUSED);
+        }
+
         double of(Question question) {
             return switch (question) {
                 case SEEN -> seen;
@@ -114,9 +118,10 @@ final class Trials {
         return entry.map(e -> OptionalDouble.of(e.getKey())).orElseGet(OptionalDouble::empty);
     }
 
-    /** Whether any number of successes in as many coil changes as were run would show the target met. */
+    /** Whether with any value so many coil changes were run that their successes could show the target met. */
     boolean canBeSure() {
-        return byEase.values().stream().allMatch(Shares::canBeSure);
+        return byEase.values().stream().noneMatch(Shares::isRun)
+                || byEase.values().stream().anyMatch(shares -> shares.isRun() && shares.canBeSure());
     }
 
     int count() {
