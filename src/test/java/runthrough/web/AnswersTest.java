@@ -20,6 +20,7 @@ import runthrough.simulation.Replication;
 import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 import runthrough.study.cause.Reason;
+import runthrough.web.job.Refusal;
 
 /** Who may run lines for the page at once. */
 class AnswersTest {
@@ -61,8 +62,13 @@ class AnswersTest {
         ExecutorService pool = Executors.newFixedThreadPool(3);
         try {
             for (int i = 0; i < 3; i++) {
-                pool.execute(
-                        () -> answers.run(asking(draft, 60_000), draft, StudyOptions.plain(), waiting(begun, done)));
+                pool.execute(() -> {
+                    try {
+                        answers.run(asking(draft, 60_000), draft, StudyOptions.plain(), waiting(begun, done));
+                    } catch (Refusal e) {
+                        // The test was done with it.
+                    }
+                });
             }
             while (begun.get() == 0) {
                 Thread.sleep(10);

@@ -71,15 +71,24 @@ class PageWithFilesTest extends BrowsedPage {
         browser.visit(page.address().toString());
         browser.awaitSettled();
         assertHasVerdict();
+        openTheLinkElsewhere();
+        assertHasVerdict();
+    }
+
+    /** The link that the page hands over. */
+    private static String link() {
         browser.click("#handover summary");
         browser.click("#get-link");
         browser.await("a link", () -> browser.driver().getCurrentUrl().contains("#line="));
-        String link = browser.driver().getCurrentUrl();
+        return browser.driver().getCurrentUrl();
+    }
+
+    private static void openTheLinkElsewhere() {
+        String link = link();
         browser.driver().executeScript("localStorage.clear(); sessionStorage.clear()");
         browser.visit("about:blank");
         browser.visit(link);
         browser.awaitSettled();
-        assertHasVerdict();
     }
 
     /** Open while it is quick, and that of run a moment later. */
@@ -134,10 +143,7 @@ class PageWithFilesTest extends BrowsedPage {
 
         assertThat(attached()).isEqualTo(longer);
         assertThat(browser.value("#text")).contains("schedule: coils.csv");
-        browser.click("#handover summary");
-        browser.click("#get-link");
-        browser.await("a link", () -> browser.driver().getCurrentUrl().contains("#line="));
-        String link = browser.driver().getCurrentUrl();
+        String link = link();
         browser.click("#undo");
         browser.await(
                 "an address without it", () -> !browser.driver().getCurrentUrl().contains("#line="));
@@ -152,14 +158,7 @@ class PageWithFilesTest extends BrowsedPage {
         drop("coils.csv", COILS);
         browser.await("the line", () -> browser.value("#text").contains("schedule: coils.csv"));
         browser.awaitSettled();
-        browser.click("#handover summary");
-        browser.click("#get-link");
-        browser.await("a link", () -> browser.driver().getCurrentUrl().contains("#line="));
-        String link = browser.driver().getCurrentUrl();
-        browser.driver().executeScript("localStorage.clear(); sessionStorage.clear()");
-        browser.visit("about:blank");
-        browser.visit(link);
-        browser.awaitSettled();
+        openTheLinkElsewhere();
         String other = COILS.replace("2.5", "2.6");
         drop("coils.csv", other);
         browser.await("the other file", () -> other.equals(attached()));
