@@ -169,6 +169,32 @@ class PageWithFilesTest extends BrowsedPage {
         browser.await("the files of then", () -> COILS.equals(attached()));
     }
 
+    /** Another line is opened in between. */
+    @Test
+    void aProjectKeepsTheFileOfEachStep() throws IOException {
+        String other = COILS.replace("2.5", "2.6");
+        drop("coils.csv", COILS);
+        browser.await("the line", () -> browser.value("#text").contains("schedule: coils.csv"));
+        browser.awaitSettled();
+        drop("coils.csv", other);
+        browser.await("the other file", () -> other.equals(attached()));
+        browser.awaitSettled();
+        browser.click("#projects-menu summary");
+        browser.type("#project-name", "coils of May");
+        browser.click("#keep-project");
+        drop("slitter.yaml", shipped("slitter-widths.yaml"));
+        browser.await("another line", () -> "undefined".equals(attached()) || "null".equals(attached()));
+        browser.awaitSettled();
+
+        browser.driver().executeScript("document.getElementById('projects-menu').open = true");
+        browser.click("#projects li button");
+
+        browser.await("its file", () -> other.equals(attached()));
+        browser.awaitSettled();
+        browser.click("#undo");
+        browser.await("the file before", () -> COILS.equals(attached()));
+    }
+
     /** What the file that goes with the line holds. */
     private static String attached() {
         return String.valueOf(browser.driver()
