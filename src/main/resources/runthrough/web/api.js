@@ -72,3 +72,14 @@ export class Latest {
     this.#running = null;
   }
 }
+
+/** Works that must not cross: each begins when the one before it has ended. */
+export class Turns {
+  #last = Promise.resolve();
+
+  run(work) {
+    const mine = this.#last.then(work);
+    this.#last = mine.catch(() => {});
+    return mine;
+  }
+}

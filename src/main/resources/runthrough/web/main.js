@@ -1,5 +1,5 @@
 // Puts the page together: one scenario text, read by the program after every change, and everything shown from its answers.
-import { ask, attached, Latest, shippedLines } from "./api.js";
+import { ask, attached, Latest, shippedLines, Turns } from "./api.js";
 import { giveUpRoom, showAnswer, showList, showNoAnswer } from "./answer.js";
 import { curveChart, LevelChart, marginChart } from "./charts.js";
 import { byId, el, isTyping } from "./dom.js";
@@ -29,7 +29,9 @@ const history = new History(() => {
   byId("redo").disabled = history.at >= history.texts.length - 1;
   projects?.keep();
 });
-const editing = new Latest();
+const reading = new Latest();
+/** What makes another line of the one at hand: what was begun before is not overtaken, nor comes late. */
+const turns = new Turns();
 const answering = new Latest();
 const curving = new Latest();
 let drawn = 0;
@@ -42,11 +44,11 @@ const player = new Player(drawing, (s) => {
   capacityGrip.place();
 }, (course) => levelChart.accompany(course));
 const inputs = new Inputs(change);
-inputs.onText = (text) => read(text);
+inputs.onText = (text) => read(text).catch(complain);
 const capacityGrip = new CapacityGrip(drawing, inputs);
 const speedGrip = new SpeedGrip(drawing, inputs);
 const page = {
-  state, history, player, open: openOther, read, take, complain, fastest, restore, idle,
+  state, history, player, open: openOther, read, take: (...line) => turns.run(() => take(...line)), complain, fastest, restore, idle,
   opened: () => inputs.opened,
   isSettled: () => document.body.dataset.settled === "true",
 };
@@ -74,7 +76,12 @@ function updateGrips() {
 // ---- what the text says -------------------------------------------------------------------------------------------
 
 /** Opens another line, in the units that it asks for itself. */
-async function open(text, name, files = []) {
+function open(text, name, files) {
+  reading.stop();
+  return turns.run(() => openNow(text, name, files));
+}
+
+async function openNow(text, name, files = []) {
   state.name = name;
   state.curve = null;
   attached.files = files;
@@ -87,7 +94,9 @@ async function open(text, name, files = []) {
   worth.forget(text);
   inputs.open(null, text);
   history.open(text, name, files);
-  const line = await read(text, true);
+  const line = await readNow(text, true);
+  // What was changed in the meantime was of the line before.
+  state.waiting = null;
   if (line) {
     inputs.open(line, state.text);
     inputs.take(line, state.text);
@@ -101,9 +110,15 @@ async function openOther(text, name) {
   await open(text, name);
 }
 
-/** Has `text` read, and everything shown anew; in its own units where `asItSays`. */
-async function read(text, asItSays = false) {
-  const line = await editing.run(async (signal) => {
+/** Has `text` read, and everything shown anew. */
+function read(text) {
+  reading.stop();
+  return turns.run(() => readNow(text));
+}
+
+/** Has `text` read in the units of the page, or in its own where `asItSays`. */
+async function readNow(text, asItSays = false) {
+  const line = await reading.run(async (signal) => {
     const said = await ask("/api/line", { text, units: state.units }, signal);
     if (!asItSays || !said.system || said.system === state.units) return said;
     state.units = byId("units").value = said.system;
@@ -119,11 +134,12 @@ function change(changes, isSliding = false) {
   state.waiting = [...before, ...changes];
   state.sliding = isSliding;
   state.movedAt = Date.now();
-  if (!state.sending) send();
+  if (state.sending) return;
+  state.sending = true;
+  turns.run(send);
 }
 
 async function send() {
-  state.sending = true;
   while (state.waiting) {
     const { waiting: changes, sliding, movedAt } = state;
     state.waiting = null;
@@ -312,17 +328,15 @@ function complain(e) {
 
 // ---- the bar ------------------------------------------------------------------------------------------------------
 
-byId("reset").addEventListener("click", () => {
-  const text = history.reopen();
+/** Goes to the text of the history that `way()` leads to, if there is one. */
+const goBy = (way) => turns.run(() => {
+  const text = way();
+  if (text === undefined) return null;
   attached.files = history.files;
-  read(text).catch(complain);
-});
-const undo = (steps) => {
-  const text = history.move(steps);
-  if (text === undefined) return;
-  attached.files = history.files;
-  read(text).catch(complain);
-};
+  return readNow(text);
+}).catch(complain);
+const undo = (steps) => goBy(() => history.move(steps));
+byId("reset").addEventListener("click", () => goBy(() => history.reopen()));
 byId("undo").addEventListener("click", () => undo(-1));
 byId("redo").addEventListener("click", () => undo(1));
 /** Within what is being typed, and in what is no value of the line, the browser undoes. */
@@ -333,7 +347,7 @@ addEventListener("keydown", (event) => {
   if (key !== "z" && key !== "y") return;
   event.preventDefault();
   // What was refused is taken back first.
-  if (event.target.getAttribute?.("aria-invalid")) read(state.text).catch(complain);
+  if (event.target.getAttribute?.("aria-invalid")) turns.run(() => readNow(state.text)).catch(complain);
   else undo(key === "y" || event.shiftKey ? 1 : -1);
 });
 byId("shipped").addEventListener("change", (event) => {
@@ -343,7 +357,7 @@ byId("shipped").addEventListener("change", (event) => {
 byId("units").addEventListener("change", (event) => {
   state.units = event.target.value;
   inputs.shape = null;
-  read(state.text).then(() => pins.take(history.pins)).catch(complain);
+  turns.run(() => readNow(state.text)).then(() => pins.take(history.pins)).catch(complain);
 });
 byId("theme").addEventListener("change", (event) => {
   document.documentElement.dataset.theme = event.target.value;
@@ -405,14 +419,19 @@ async function begin() {
 
 /** The line as it was left in this browser, with what can be undone and what was pinned. */
 async function restore(kept) {
-  await open(kept.opened, kept.name, kept.sets[0]);
+  reading.stop();
+  await turns.run(() => restoreNow(kept));
+  if (kept.pins.length) await pins.take(kept.pins);
+}
+
+async function restoreNow(kept) {
+  await openNow(kept.opened, kept.name, kept.sets[0]);
   byId("shipped").value = state.shipped.some((line) => line.name === kept.name && line.text === kept.opened) ? kept.name : "";
   const text = kept.texts[kept.at];
   history.restore(kept);
   attached.files = history.files;
   byId("kept").hidden = text === kept.opened && !kept.pins.length;
-  if (text !== kept.opened || kept.files !== kept.sets[0]) await read(text);
-  if (kept.pins.length) await pins.take(kept.pins);
+  if (text !== kept.opened || kept.files !== kept.sets[0]) await readNow(text);
 }
 
 begin().catch(complain);

@@ -166,12 +166,38 @@ class PageInUseTest extends BrowsedPage {
         browser.click("#redo");
         awaitSpeed("50 m/min");
 
-        // A slider's way is one step.
+        // A slider's way is one step: the clock of the page stands, however long the machine takes from one place to
+        // the next.
+        browser.driver().executeScript("const moment = Date.now(); Date.now = () => moment;");
         browser.slide(SPEED + " ~ input[type=range]", 1.0);
+        awaitSpeed("60 m/min");
         browser.slide(SPEED + " ~ input[type=range]", 1.1);
         awaitSpeed("66 m/min");
         browser.click("#undo");
         awaitSpeed("50 m/min");
+    }
+
+    /** A reader does not wait for the program. */
+    @Test
+    void aChangeOnItsWayIsUndone_andComesToNoOtherLine() {
+        setSpeed("50 m/min");
+        String late = "const now = window.fetch; window.fetch = async (path, what) => {"
+                + "if (path === '/api/edit') await new Promise((resolve) => setTimeout(resolve, 1500));"
+                + "return now(path, what); };";
+        browser.driver().executeScript(late);
+
+        browser.type(SPEED, "55 m/min");
+        browser.click("#undo");
+        browser.await("the change to be undone", () -> browser.find("#redo").isEnabled());
+        awaitSpeed("50 m/min");
+        assertThat(text()).contains("speed: 50 m/min");
+        browser.click("#redo");
+        awaitSpeed("55 m/min");
+
+        browser.type(SPEED, "60 m/min");
+        openLine("coating-line");
+        assertThat(browser.find("#undo").isEnabled()).isFalse();
+        assertThat(text()).isEqualTo(shipped("coating-line"));
     }
 
     @Test
