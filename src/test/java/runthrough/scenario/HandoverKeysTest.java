@@ -165,6 +165,7 @@ class HandoverKeysTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         usable-capacity: {per: 1 s, price: 5, life: 10}       | usable-capacity.per       | is a unit of time, not of length | Write it like 12.5 m
+        usable-capacity: none                                 | usable-capacity           | must be a group of keys       | such as {price: 180000, life: 10}.
         usable-capacity: {price: 5, life: 10}                 | usable-capacity.per       | is missing; must be a length  | such as 1 m.
         accumulator.strands: {per: 2, price: 5, life: 10}     | accumulator.strands.per   | must be a length with its unit | how much of usable-capacity that pays for, such as 1 m.
         usable-capacity: {per: 0 m, price: 5, life: 10}       | usable-capacity.per       | more than 0                   | such as 1 m.

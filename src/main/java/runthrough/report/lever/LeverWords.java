@@ -30,7 +30,10 @@ public record LeverWords(UnitSystem system, boolean inShifts) {
     private static final int FEW_DIGITS = 4;
 
     /** What is said where a run is too short. */
-    public static final String NOT_SHOWN = " (seen, not shown: the run is too short)";
+    public static final String TOO_SHORT = "seen, not shown: the run is too short";
+
+    /** The same behind what was seen. */
+    public static final String NOT_SHOWN = " (" + TOO_SHORT + ")";
 
     /** Those of the line of {@code request}, in its units. */
     public static LeverWords of(SimulationRequest request) {

@@ -1,7 +1,6 @@
 package runthrough.report.limits;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -10,6 +9,7 @@ import runthrough.quantity.Notation;
 import runthrough.report.Cell;
 import runthrough.report.Texts;
 import runthrough.report.Value;
+import runthrough.report.lever.LeverWords;
 import runthrough.study.lever.Lever;
 import runthrough.study.limits.CountLimit;
 import runthrough.study.limits.Limits;
@@ -150,20 +150,22 @@ record LimitValues(Limits limits, Texts texts) {
                 shown.of(shown.high()));
     }
 
-    /** What is known of the interval where the run could not find both ends of it; may be empty. */
-    Optional<String> openInterval(LineLimit limit) {
+    /** What follows a limit that was not shown, or of whose interval the run could not find both ends; else empty. */
+    String reservation(LineLimit limit) {
         Crossing crossing = limit.crossing();
         OptionalDouble low = Shown.of(limit).low();
         OptionalDouble high = Shown.of(limit).high();
         boolean isWhole = low.isPresent() && high.isPresent();
         if (!texts.random() || crossing.answered() != Found.CROSSED || isWhole) {
-            return Optional.empty();
+            return "";
+        }
+        if (!crossing.canBeShown()) {
+            return "; " + LeverWords.TOO_SHORT;
         }
         if (low.isPresent()) {
-            return Optional.of("95 % interval from " + value(limit, low).text());
+            return "; 95 % interval from " + value(limit, low).text();
         }
-        return Optional.of(
-                high.isPresent() ? "95 % interval up to " + value(limit, high).text() : "95 % interval not known");
+        return high.isPresent() ? "; 95 % interval up to " + value(limit, high).text() : "; 95 % interval not known";
     }
 
     private static OptionalDouble handCalculation(LineLimit limit) {

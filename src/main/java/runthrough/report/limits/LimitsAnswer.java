@@ -141,10 +141,8 @@ public final class LimitsAnswer {
     }
 
     private List<Figure> figures() {
-        Stream<Figure> numbers = limits.limits().stream()
-                .map(limit -> figure(
-                        values.of(limit),
-                        values.openInterval(limit).map(open -> "; " + open).orElse("")));
+        Stream<Figure> numbers =
+                limits.limits().stream().map(limit -> figure(values.of(limit), values.reservation(limit)));
         Stream<Figure> counts = limits.counts().stream().map(limit -> figure(DrivenNumber.of(limit), shown(limit)));
         return Stream.concat(numbers, counts).toList();
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import runthrough.scenario.source.Raw;
 
 /**
@@ -27,9 +28,18 @@ public record SectionsByName(String what, Section section) implements Shape<Map<
         }
         Section.refuseSeconds(mapping, context);
         for (Raw.Entry entry : mapping.entries()) {
-            section.read(entry.value(), context.named(entry.key())).ifPresent(values -> read.put(entry.key(), values));
+            Context own = context.named(entry.key()).withRemedy("Give what it needs, such as " + needed() + ".");
+            section.read(entry.value(), own).ifPresent(values -> read.put(entry.key(), values));
         }
         return read.size() == mapping.entries().size() ? Optional.of(read) : Optional.empty();
+    }
+
+    /** What one of them must hold, as a file has it. */
+    private String needed() {
+        return section.keys().stream()
+                .filter(key -> key.need() == Key.Need.REQUIRED)
+                .map(key -> key.name() + ": " + key.example())
+                .collect(Collectors.joining(", ", "{", "}"));
     }
 
     @Override
