@@ -46,6 +46,9 @@ public record ScenarioText(Path file, String text) {
     /** Of a number that was worked out from others. */
     private static final int DIGITS = 8;
 
+    /** Digits of what a bound would refuse with fewer. */
+    private static final int ALL_DIGITS = 15;
+
     private static final String ORIGINS = HandoverKeys.ORIGINS.name();
 
     private static final Pattern ITEM = Pattern.compile("(.*)\\[(\\d{1,9})]");
@@ -93,10 +96,7 @@ public record ScenarioText(Path file, String text) {
     /** The text with {@code changes} written into it, one after the other; unchanged when any of them cannot be made. */
     public Changed with(List<Change> changes) {
         Problems problems = new Problems();
-        ScenarioText changed = this;
-        for (Change change : changes) {
-            changed = changed.with(change, problems);
-        }
+        ScenarioText changed = with(changes, problems);
         return problems.none() ? new Changed(changed, List.of()) : new Changed(this, problems.errors());
     }
 
@@ -301,7 +301,7 @@ public record ScenarioText(Path file, String text) {
         if (now.request().line().equals(then.request().line())) {
             return this;
         }
-        List<Change> behind = behind(figure, asked.get(), opened, now.request(), then.request());
+        List<Change> behind = behind(figure, asked.get(), opened, now.request(), then.request(), DIGITS);
         if (behind.isEmpty()) {
             problems.error(
                     asked.get().place(),
@@ -310,15 +310,27 @@ public record ScenarioText(Path file, String text) {
                     "cannot be written into the scenario as one change",
                     "Change what is behind it.");
         }
+        ScenarioText changed = with(behind, problems);
+        return changed.open().read() instanceof ScenarioReading.Accepted
+                ? changed
+                : with(behind(figure, asked.get(), opened, now.request(), then.request(), ALL_DIGITS), problems);
+    }
+
+    private ScenarioText with(List<Change> changes, Problems problems) {
         ScenarioText changed = this;
-        for (Change one : behind) {
+        for (Change one : changes) {
             changed = changed.with(one, problems);
         }
         return changed;
     }
 
     private static List<Change> behind(
-            LineFigure figure, Setting asked, ScenarioFile opened, SimulationRequest now, SimulationRequest then) {
+            LineFigure figure,
+            Setting asked,
+            ScenarioFile opened,
+            SimulationRequest now,
+            SimulationRequest then,
+            int digits) {
         return switch (figure) {
             case JOINT_CYCLE_TIME, RETHREAD_TIME -> standing(now.line(), then.line());
             case USABLE_CAPACITY -> {
@@ -332,7 +344,7 @@ public record ScenarioText(Path file, String text) {
                 };
                 yield opened.inputs().stream()
                         .filter(input -> input.path().equals(key))
-                        .map(input -> rounded(input, adjusted.metres()))
+                        .map(input -> rounded(input, adjusted.metres(), digits))
                         .toList();
             }
             case RATED_SPEED -> {
@@ -349,7 +361,7 @@ public record ScenarioText(Path file, String text) {
                         ? List.of(new Change.Write(
                                 speeds.get(0).path(), asked.value().text()))
                         : speeds.stream()
-                                .map(input -> rounded(input, input.present().orElseThrow() * factor))
+                                .map(input -> rounded(input, input.present().orElseThrow() * factor, digits))
                                 .toList();
             }
             case PREPARATION_TIME, COIL_LENGTH, COIL_MASS -> List.of();
@@ -390,10 +402,10 @@ public record ScenarioText(Path file, String text) {
         return Numbers.text(time, DIGITS) + " s";
     }
 
-    /** {@code input} set to {@code si} in its own unit, with as many digits as a person might write. */
-    private static Change rounded(Input input, double si) {
+    /** {@code input} set to {@code si} in its own unit, with {@code digits} significant digits. */
+    private static Change rounded(Input input, double si, int digits) {
         Optional<Unit> unit = input.unit().or(() -> input.dimension().map(Dimension::base));
-        String text = Numbers.text(unit.map(own -> own.fromSi(si)).orElse(si), DIGITS);
+        String text = Numbers.text(unit.map(own -> own.fromSi(si)).orElse(si), digits);
         return new Change.Write(
                 input.path(), unit.map(own -> text + " " + own.symbol()).orElse(text));
     }

@@ -3,12 +3,13 @@ package runthrough.web;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.DoublePredicate;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.UnitSystem;
+import runthrough.scenario.ScenarioReading;
 import runthrough.scenario.ScenarioText;
+import runthrough.scenario.Setting;
 import runthrough.scenario.source.Interrupted;
+import runthrough.scenario.source.Problems;
 
 /** How far the sliders of a line go: as far as people move a number, and no further than the line can be run. */
 final class SliderEnds {
@@ -19,35 +20,36 @@ final class SliderEnds {
     private static final int DIGITS = 3;
 
     private final PageScenario draft;
-    private final UnitSystem system;
 
-    private SliderEnds(PageScenario draft, UnitSystem system) {
+    private SliderEnds(PageScenario draft) {
         this.draft = draft;
-        this.system = system;
     }
 
     /** Least and greatest value (SI) of each slider, by path. */
     static Map<String, List<Double>> of(PageScenario draft, UnitSystem system) {
-        SliderEnds ends = new SliderEnds(draft, system);
+        SliderEnds ends = new SliderEnds(draft);
         Map<String, List<Double>> all = new LinkedHashMap<>();
         FieldView.all(draft, system).stream()
                 .filter(field -> field.low() < field.high())
-                .forEach(field ->
-                        all.put(field.path(), List.of(ends.of(field, field.low()), ends.of(field, field.high()))));
+                .forEach(field -> all.put(field.path(), ends.of(field)));
         return all;
     }
 
+    private List<Double> of(FieldView field) {
+        List<Double> ends = List.of(end(field, field.low()), end(field, field.high()));
+        return ends.stream().allMatch(end -> canBeWritten(field, end)) ? ends : List.of(field.si(), field.si());
+    }
+
     /** The end, or what is nearest to it and can be run. */
-    private double of(FieldView field, double end) {
-        DoublePredicate runs = si -> runs(field, si);
-        if (runs.test(end)) {
+    private double end(FieldView field, double end) {
+        if (runs(field, end)) {
             return end;
         }
         double good = field.si();
         double bad = end;
         for (int i = 0; i < STEPS; i++) {
             double middle = field.whole() ? Math.rint((good + bad) / 2) : (good + bad) / 2;
-            if (runs.test(middle)) {
+            if (runs(field, middle)) {
                 good = middle;
             } else {
                 bad = middle;
@@ -56,18 +58,23 @@ final class SliderEnds {
         return field.whole() ? good : Numbers.rounded(good * field.per(), DIGITS) / field.per();
     }
 
-    /** Whether the page can set it, as it writes it, and the line then be run. */
+    /** Whether the line can be run with the value, as the page writes it. */
     private boolean runs(FieldView field, double si) {
         Interrupted.check("the ends of sliders are looked for");
+        return Setting.written(field.path(), written(field, si), field.path(), new Problems())
+                .map(setting -> draft.file().with(List.of(setting)))
+                .filter(ScenarioReading.Accepted.class::isInstance)
+                .isPresent();
+    }
+
+    private boolean canBeWritten(FieldView field, double si) {
+        Interrupted.check("the ends of sliders are looked for");
+        ScenarioText.Change change = new ScenarioText.Change.Write(field.path(), written(field, si));
+        return PageScenario.edited(draft.text(), List.of(change)).problems().isEmpty();
+    }
+
+    private static String written(FieldView field, double si) {
         String number = field.whole() ? Long.toString(Math.round(si)) : Numbers.text(si * field.per(), DIGITS);
-        String value = number + " " + field.symbol();
-        ScenarioText.Changed changed =
-                PageScenario.edited(draft.text(), List.of(new ScenarioText.Change.Write(field.path(), value.strip())));
-        return changed.problems().isEmpty()
-                && Optional.of(changed.text())
-                        .flatMap(
-                                text -> PageScenario.of(text.text(), text.file().resolveSibling(""), system)
-                                        .request())
-                        .isPresent();
+        return (number + " " + field.symbol()).strip();
     }
 }

@@ -294,7 +294,9 @@ function showCourse(course) {
 
 /** To another coil change of the run: the worst of the line as it now is, where `which` says none. */
 async function goTo(which = {}) {
-  const given = await ask("/api/course", { text: state.text, units: state.units, ...which });
+  const { text, units } = state;
+  const given = await ask("/api/course", { text, units, ...which });
+  if (state.text !== text || state.units !== units) return;
   player.course = null;
   showCourse(new Course(given));
 }

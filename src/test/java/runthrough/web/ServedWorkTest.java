@@ -176,6 +176,18 @@ class ServedWorkTest extends ServedPage {
         }
     }
 
+    /** Process and entry go on at full speed from 160 m on: 30 strands of 16/3 m hold that, of 5.3333333 m they do not. */
+    @Test
+    void aCapacityThatJustDoesIsWrittenWithTheDigitsItTakes() throws IOException, InterruptedException {
+        JsonNode reply =
+                edited(shipped("galvanising-line"), change("usable-capacity").put("value", "160 m"));
+
+        assertThat(reply.get("text").asText()).contains("stroke: 5.33333333333333 m");
+        JsonNode other =
+                edited(shipped("galvanising-line"), change("usable-capacity").put("value", "170 m"));
+        assertThat(other.get("text").asText()).contains("stroke: 5.6666667 m");
+    }
+
     /** Each number opens what leads to it, and no two of them the same. */
     @ParameterizedTest
     @MethodSource("names")
