@@ -43,7 +43,7 @@ final class JobRoutes implements AutoCloseable {
         begins(routes, "worth", (ask, draft) -> {
             SimulationRequest request = AnswerPrecision.of(draft.asked(), AnswerPrecision.AS_ASKED);
             Optional<SimulationRequest> opened = ask.before()
-                    .flatMap(text -> PageScenario.of(text, draft.text().file().resolveSibling(""), ask.system())
+                    .flatMap(text -> PageScenario.of(text, files.with(ask.sentBefore()), ask.system())
                             .request());
             return listener -> WorthView.of(
                     draft, opened, answers.run(request, draft, StudyOptions.plain()), answers.threads(), listener);

@@ -26,6 +26,7 @@ import runthrough.web.job.Refusal;
  * @param kind of a new line
  * @param practice in which it changes coils
  * @param opened the scenario as it was before it was changed on the page
+ * @param openedFiles that it named; the same as {@code files} where none are given
  * @param files that the scenario names
  * @param file that was dropped on the page
  */
@@ -44,6 +45,7 @@ record PageRequest(
         @Nullable String kind,
         @Nullable String practice,
         @Nullable String opened,
+        @Nullable List<@Nullable Sent> openedFiles,
         @Nullable List<@Nullable Sent> files,
         @Nullable Sent file) {
 
@@ -119,7 +121,13 @@ record PageRequest(
 
     /** The scenario as it was opened, where it was another. */
     Optional<String> before() {
-        return Optional.ofNullable(opened).filter(before -> !before.equals(text));
+        return Optional.ofNullable(opened)
+                .filter(before -> !before.equals(text) || !sentBefore().equals(allSent()));
+    }
+
+    /** The files that it named. */
+    List<Sent> sentBefore() {
+        return openedFiles == null ? allSent() : checked(openedFiles);
     }
 
     /** What a file of the scenario is called, without its ending. */
@@ -174,7 +182,10 @@ record PageRequest(
 
     /** The files that the scenario may name. */
     List<Sent> allSent() {
-        List<@Nullable Sent> sent = files == null ? List.of() : files;
+        return files == null ? List.of() : checked(files);
+    }
+
+    private static List<Sent> checked(List<@Nullable Sent> sent) {
         if (sent.size() > MOST_FILES) {
             throw new Refusal(400, "More than " + MOST_FILES + " files.");
         }

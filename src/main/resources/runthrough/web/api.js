@@ -11,6 +11,9 @@ export class Refusal extends Error {
 // A token that the link has brought is in a cookie by now, and need not stand in the address.
 if (new URLSearchParams(location.search).has("token")) history.replaceState(null, "", location.pathname + location.hash);
 
+/** As many characters of files as a request may bring, about. */
+export const MOST_OF_FILES = 900_000;
+
 /** Files that the line at hand names, which go with every request about it. */
 export const attached = { files: [] };
 

@@ -1,15 +1,12 @@
 // Files that are dropped on the page, or chosen: the program says what each is, and what becomes of the line with it.
-import { ask, attached } from "./api.js";
+import { ask, attached, MOST_OF_FILES } from "./api.js";
 import { byId, el } from "./dom.js";
-
-/** As many bytes as a request may have, about. */
-const MOST_BYTES = 900_000;
 
 /** What the program calls a file: letters that need no quotes. */
 const plain = (name) => name.replace(/[^A-Za-z0-9._-]+/g, "-").split(".").filter(Boolean).join(".");
 
 export class Files {
-  /** `page`: `state`, `history`, `open`, `read` and `complain` of the page; `studies` of it run what a log or a sheet is for. */
+  /** `page`: `state`, `open` and `use` of the page; `studies` of it run what a log or a sheet is for. */
   constructor(page, studies) {
     Object.assign(this, { page, studies });
     byId("open").addEventListener("click", () => byId("file").click());
@@ -41,12 +38,9 @@ export class Files {
   }
 
   async take(file) {
-    if (file.size > MOST_BYTES) throw new Error("The page takes files up to 0.9 MB. Use a larger one with the commands.");
+    if (file.size > MOST_OF_FILES) throw new Error("The page takes files up to 0.9 MB. Use a larger one with the commands.");
     const sent = { name: file.name, text: await file.text() };
-    const { text, units } = this.page.state;
-    // Not with one of its name, in whose place it comes.
-    const others = attached.files.filter((one) => one.name !== plain(file.name));
-    const said = await ask("/api/file", { text, units, files: others, file: sent });
+    const said = await this.read(sent);
     this.say(said);
     if (said.problems.length) return;
     if (said.kind === "scenario") {
@@ -54,11 +48,19 @@ export class Files {
     } else if (said.kind === "log") {
       this.studies.takeLog(sent);
     } else {
-      attached.files = [...attached.files.filter((one) => one.name !== said.name), { name: said.name, text: sent.text }];
-      this.page.history.attach(attached.files);
-      await this.page.read(said.text);
+      const files = [...attached.files.filter((one) => one.name !== said.name), { name: said.name, text: sent.text }];
+      await this.page.use({ text: said.text, files }, document.body.classList.contains("faulty"));
       if (said.kind === "sheet") byId("file-more").append(el("button", { type: "button", onclick: () => this.studies.showTimes(sent) }, "What the sheet shows"));
     }
+  }
+
+  /** What the program makes of the line with `sent`, anew where the line was changed in the meantime. */
+  async read(sent) {
+    const { text, units } = this.page.state;
+    // Not with one of its name, in whose place it comes.
+    const others = attached.files.filter((one) => one.name !== plain(sent.name));
+    const said = await ask("/api/file", { text, units, files: others, file: sent });
+    return this.page.state.text === text ? said : this.read(sent);
   }
 
   /** What became of the file that was taken last; nothing where `said` is null. */

@@ -1,5 +1,5 @@
 // What would let the line meet its target, of one change or two together: each is tried with one click and taken back with one.
-import { ask, Latest } from "./api.js";
+import { ask, attached, Latest } from "./api.js";
 import { byId, el } from "./dom.js";
 import { job } from "./jobs.js";
 import { showPart } from "./tabs.js";
@@ -22,12 +22,13 @@ export class Fixes {
   find() {
     const place = byId("fixes");
     const { text, units } = this.page.state;
+    const { files } = attached;
     place.replaceChildren(el("p", { class: "hint" }, "Trying …"));
     this.running.run((signal) => job("fixes", { text, units }, (done) => {
       place.replaceChildren(el("p", { class: "hint" }, `Trying: ${Math.round(100 * done)} % done …`));
     }, signal)).then((reply) => {
       if (!reply) return;
-      this.found = { ...reply, text, units, tried: new Map() };
+      this.found = { ...reply, text, files, units, tried: new Map() };
       this.show();
     }).catch((e) => place.replaceChildren(el("p", {}, e.message)));
   }
@@ -41,7 +42,7 @@ export class Fixes {
   show() {
     const { found } = this;
     const { text, units } = this.page.state;
-    const isOfThis = found?.units === units && (text === found.text || [...found.tried.values()].includes(text));
+    const isOfThis = found?.units === units && found.files === attached.files && (text === found.text || [...found.tried.values()].includes(text));
     if (!isOfThis) return false;
     const place = byId("fixes");
     const at = [...place.querySelectorAll("button")].indexOf(document.activeElement);

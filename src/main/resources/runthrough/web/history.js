@@ -10,9 +10,10 @@ export class History {
   pins = [];
   /** Names of the pinned lines that have one, empty for the others. */
   pinNames = [];
-  /** Files that the line names: sets of them, and which of these belongs to each text. */
+  /** Files that lines name: sets of them, of which the first is that of the line as opened, and which belongs to each text and pin. */
   sets = [[]];
   setAt = [0];
+  pinSets = [];
   #set = 0;
   #part = "";
   #changed = 0;
@@ -34,6 +35,7 @@ export class History {
     this.at = 0;
     this.pins = [];
     this.pinNames = [];
+    this.pinSets = [];
     this.sets = [files];
     this.setAt = [this.#set = 0];
     this.keep();
@@ -42,7 +44,7 @@ export class History {
   /** Takes up where `kept` was left. */
   restore(kept) {
     Object.assign(this, { opened: kept.opened, name: kept.name, texts: kept.texts, at: kept.at, pins: kept.pins, pinNames: kept.pinNames ?? [], project: kept.project ?? "" });
-    Object.assign(this, { sets: kept.sets, setAt: kept.setAt });
+    Object.assign(this, { sets: kept.sets, setAt: kept.setAt, pinSets: kept.pinSets });
     this.#set = this.setAt[this.at];
     this.keep();
   }
@@ -58,9 +60,35 @@ export class History {
     return this.opened;
   }
 
-  /** `files` are those of the line from now on; with the text that is taken next they can be undone. */
-  attach(files) {
-    this.#set = this.sets.push(files) - 1;
+  /** Files of the line as it was opened. */
+  get openedFiles() {
+    return this.sets[0];
+  }
+
+  /**
+   * `files` are those of the line from now on; with the text that is taken next they can be undone. Where the line as opened lacks
+   * them, they belong to it.
+   */
+  attach(files, isLacking = false) {
+    if (isLacking && this.at === 0 && this.now === this.opened) this.sets[0] = files;
+    else this.#set = this.#placeOf(files);
+    this.keep();
+  }
+
+  #placeOf(files) {
+    const at = this.sets.indexOf(files);
+    return at < 0 ? this.sets.push(files) - 1 : at;
+  }
+
+  /** Lines beside this one: text, files and name, empty where it has none. */
+  get pinned() {
+    return this.pins.map((text, i) => ({ text, files: this.sets[this.pinSets[i]], name: this.pinNames[i] ?? "" }));
+  }
+
+  set pinned(all) {
+    this.pins = all.map((pin) => pin.text);
+    this.pinNames = all.map((pin) => pin.name ?? "");
+    this.pinSets = all.map((pin) => this.#placeOf(pin.files));
     this.keep();
   }
 
@@ -96,7 +124,7 @@ export class History {
   }
 
   keep() {
-    const kept = JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, pinNames: this.pinNames, sets: this.sets, setAt: this.setAt, project: this.project });
+    const kept = JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, pinNames: this.pinNames, sets: this.sets, setAt: this.setAt, pinSets: this.pinSets, project: this.project });
     for (const kind of ["sessionStorage", "localStorage"]) {
       try {
         window[kind].setItem(KEY, kept);
@@ -123,8 +151,9 @@ export class History {
       && isText(kept.texts[kept.at]) && Array.isArray(kept.pins) && kept.pins.every(isText)
       && (kept.pinNames ?? []).every(isText);
     if (!isWhole) return null;
-    const { sets = [kept.files ?? []], setAt = kept.texts.map(() => 0) } = kept;
-    const areFiles = sets.flat().every((file) => isText(file.name) && isText(file.text)) && kept.texts.every((_, i) => sets[setAt[i]]);
-    return areFiles ? { ...kept, sets, setAt, files: sets[setAt[kept.at]] } : null;
+    const { sets = [kept.files ?? []], setAt = kept.texts.map(() => 0), pinSets = kept.pins.map(() => setAt[kept.at]) } = kept;
+    const areFiles = sets.flat().every((file) => isText(file.name) && isText(file.text))
+      && kept.texts.every((_, i) => sets[setAt[i]]) && kept.pins.every((_, i) => sets[pinSets[i]]);
+    return areFiles ? { ...kept, sets, setAt, pinSets, files: sets[setAt[kept.at]] } : null;
   }
 }

@@ -25,8 +25,7 @@ import { Worth } from "./worth.js";
 
 const state = { text: "", name: "line", units: "metric", line: null, answer: null, curve: null, waiting: null };
 const history = new History(() => {
-  byId("undo").disabled = history.at <= 0;
-  byId("redo").disabled = history.at >= history.texts.length - 1;
+  offerSteps();
   projects?.keep();
 });
 const reading = new Latest();
@@ -48,7 +47,7 @@ inputs.onText = (text) => read(text).catch(complain);
 const capacityGrip = new CapacityGrip(drawing, inputs);
 const speedGrip = new SpeedGrip(drawing, inputs);
 const page = {
-  state, history, player, open: openOther, read, take: (...line) => turns.run(() => take(...line)), complain, fastest, restore, idle,
+  state, history, player, open: openOther, read, use, take: (...line) => turns.run(() => take(...line)), complain, fastest, restore, idle,
   opened: () => inputs.opened,
   isSettled: () => document.body.dataset.settled === "true",
 };
@@ -62,6 +61,12 @@ new Files(page, studies);
 new NewLine(page);
 new Presentation(inputs, player, fit);
 drawing.onBuilt = updateGrips;
+
+/** From a text that cannot be run, which is no step, there is a way back too. */
+function offerSteps() {
+  byId("undo").disabled = history.at <= 0 && state.text === history.now;
+  byId("redo").disabled = history.at >= history.texts.length - 1;
+}
 
 /** Full scale (m/s) of the dials of the process: as fast as its slider goes. */
 function fastest() {
@@ -114,6 +119,16 @@ async function openOther(text, name) {
 function read(text) {
   reading.stop();
   return turns.run(() => readNow(text));
+}
+
+/** The line `text` with `files`, in the place of the one at hand, which may be lacking them. */
+function use({ text, files }, isLacking = false) {
+  reading.stop();
+  return turns.run(() => {
+    if (files !== attached.files) history.attach(files, isLacking);
+    attached.files = files;
+    return readNow(text);
+  });
 }
 
 /** Has `text` read in the units of the page, or in its own where `asItSays`. */
@@ -180,9 +195,11 @@ function take(text, line, tried, isSliding = false, movedAt = Date.now()) {
     byId("title").textContent = state.name;
     byId("text").value = text;
     showPart("text");
+    offerSteps();
     return;
   }
   history.take(text, isSliding ? tried.join() : "", movedAt);
+  offerSteps();
   line.look = { ...line.look, ...line.look.sizes };
   state.line = line;
   state.words = new Words(line.units);
@@ -245,7 +262,7 @@ function answer() {
     const ends = await sliderEnds(body, signal);
     const isAsOpened = inputs.ends.size > 0 || (inputs.openedText ?? body.text) === body.text;
     const isFirst = inputs.ends.size === 0;
-    inputs.reach(ends, isAsOpened ? ends : await sliderEnds({ ...body, text: inputs.openedText }, signal));
+    inputs.reach(ends, isAsOpened ? ends : await sliderEnds({ ...body, text: inputs.openedText, files: history.openedFiles }, signal));
     if (isFirst) drawing.build(state.line.look, state.words, fastest());
     updateGrips();
     for (let effort = 1; effort <= quick.efforts; effort++) {
@@ -337,7 +354,7 @@ const goBy = (way) => turns.run(() => {
   attached.files = history.files;
   return readNow(text);
 }).catch(complain);
-const undo = (steps) => goBy(() => history.move(steps));
+const undo = (steps) => goBy(() => (steps < 0 && state.text !== history.now ? history.now : history.move(steps)));
 byId("reset").addEventListener("click", () => goBy(() => history.reopen()));
 byId("undo").addEventListener("click", () => undo(-1));
 byId("redo").addEventListener("click", () => undo(1));
@@ -359,7 +376,7 @@ byId("shipped").addEventListener("change", (event) => {
 byId("units").addEventListener("change", (event) => {
   state.units = event.target.value;
   inputs.shape = null;
-  turns.run(() => readNow(state.text)).then(() => pins.take(history.pins)).catch(complain);
+  turns.run(() => readNow(state.text)).then(() => pins.take(history.pinned)).catch(complain);
 });
 byId("theme").addEventListener("change", (event) => {
   document.documentElement.dataset.theme = event.target.value;
@@ -423,7 +440,7 @@ async function begin() {
 async function restore(kept) {
   reading.stop();
   await turns.run(() => restoreNow(kept));
-  if (kept.pins.length) await pins.take(kept.pins);
+  if (kept.pins.length) await pins.take(history.pinned);
 }
 
 async function restoreNow(kept) {

@@ -1,5 +1,5 @@
 // Lines that were pinned: beside this one in a table, and the latest of them as a second picture in step with the first.
-import { ask, Latest, Refusal } from "./api.js";
+import { ask, attached, Latest, Refusal } from "./api.js";
 import { showPinned } from "./answer.js";
 import { byId, el } from "./dom.js";
 import { Drawing } from "./drawing.js";
@@ -17,7 +17,7 @@ export class Pins {
   #refining = new Latest();
 
   /**
-   * `page`: `state`, `history`, `player`, `read(text)`, `complain(e)`, `fastest()`, `idle(signal)`, the values `opened()` of the line
+   * `page`: `state`, `history`, `player`, `use(text, files)`, `complain(e)`, `fastest()`, `idle(signal)`, the values `opened()` of the line
    * as opened and `isSettled()` of the page.
    */
   constructor(page) {
@@ -47,16 +47,17 @@ export class Pins {
   /** Pins the present line with the changes of `alternative`. */
   async addAlternative(alternative) {
     const { text, units } = this.page.state;
-    const reply = await ask("/api/edit", { text, changes: alternative.changes, units });
+    const { files } = attached;
+    const reply = await ask("/api/edit", { text, files, changes: alternative.changes, units });
     if (reply.line.problems.length) throw new Refusal(`“${alternative.name}” cannot be run: ${reply.line.problems[0].whole}`, 422);
-    await this.take([...this.all.map((pin) => pin.text), reply.text].slice(-MOST), new Map([[reply.text, alternative.name]]));
+    await this.take([...this.all, { text: reply.text, files, name: alternative.name }].slice(-MOST));
     this.keep();
   }
 
   add() {
     const { text, answer, line } = this.page.state;
     if (this.all.length === MOST) this.all.shift();
-    this.all.push({ text, answer, line });
+    this.all.push({ text, files: attached.files, answer, line });
     this.keep();
     if (this.page.isSettled()) this.refine();
   }
@@ -70,7 +71,7 @@ export class Pins {
         const pin = rough.reduce((least, one) => (one.answer.effort < least.answer.effort ? one : least));
         const effort = pin.answer.effort + 1;
         await this.page.idle(signal);
-        const given = await ask("/api/answer", { text: pin.text, units: this.page.state.units, effort }, signal);
+        const given = await ask("/api/answer", { text: pin.text, files: pin.files, units: this.page.state.units, effort }, signal);
         pin.answer = { ...given, effort };
         this.show();
       }
@@ -91,22 +92,18 @@ export class Pins {
   }
 
   keep() {
-    this.page.history.pins = this.all.map((pin) => pin.text);
-    this.page.history.pinNames = this.all.map((pin) => pin.name ?? "");
-    this.page.history.keep();
+    this.page.history.pinned = this.all;
     this.show();
     this.accompany();
   }
 
-  /** Pinned lines from their texts, with answers in the present units; `names` of those that the file names. */
-  async take(texts, names = new Map()) {
-    this.page.history.pinNames.forEach((name, i) => name && names.set(this.page.history.pins[i], name));
-    for (const pin of this.all) if (pin.name) names.set(pin.text, pin.name);
+  /** Pinned lines from text, files and name of each, with answers in the present units. */
+  async take(lines) {
     const { opened } = this.page.history;
-    const taken = await Promise.all(texts.map(async (text) => {
-      const body = { text, units: this.page.state.units };
+    const taken = await Promise.all(lines.map(async ({ text, files, name }) => {
+      const body = { text, files, units: this.page.state.units };
       const [line, given] = await Promise.all([ask("/api/line", body), ask("/api/answer", { ...body, effort: 0 })]);
-      return { text, name: names.get(text), line: { ...line, look: { ...line.look, ...line.look.sizes } }, answer: { ...given, effort: 0 } };
+      return { text, files, name, line: { ...line, look: { ...line.look, ...line.look.sizes } }, answer: { ...given, effort: 0 } };
     }));
     // Another line has been opened in the meantime.
     if (this.page.history.opened !== opened) return;
@@ -119,7 +116,7 @@ export class Pins {
   show() {
     const { line, answer } = this.page.state;
     showPinned(this.all.map((pin) => ({ ...pin, label: this.label(pin) })), line, answer, {
-      use: (at) => this.page.read(this.all[at].text).catch(this.page.complain),
+      use: (at) => this.page.use(this.all[at]).catch(this.page.complain),
       remove: (at) => {
         this.all.splice(at, 1);
         this.keep();
@@ -136,7 +133,8 @@ export class Pins {
   besides(pin) {
     const { line } = this.page.state;
     if (pin.name) return pin.name;
-    return pin.line.title === line.title ? differences(pin.line, line) || "the same as this one" : short(pin.line.title);
+    const differs = [anotherOf(pin.files, attached.files), differences(pin.line, line)].filter((said) => said).join(", ");
+    return pin.line.title === line.title ? differs || "the same as this one" : short(pin.line.title);
   }
 
   /** `pin` by its name, or by what was changed of the line as opened, and by its title where it is another line's. */
@@ -145,7 +143,8 @@ export class Pins {
     const opened = this.page.opened();
     const title = pin.line.title === line?.title ? "" : short(pin.line.title);
     const changed = pin.line.fields.filter((field) => opened.has(field.path) && opened.get(field.path) !== field.si);
-    const what = pin.name ?? (title || (worded(changed, pin.line.fields) || "as opened"));
+    const differs = [anotherOf(pin.files, this.page.history.openedFiles), worded(changed, pin.line.fields)].filter((said) => said).join(", ");
+    const what = pin.name || title || differs || "as opened";
     return pin.name && title ? `${title}: ${what}` : what;
   }
 
@@ -154,7 +153,7 @@ export class Pins {
     const last = this.all.at(-1);
     const { course } = this.page.player;
     if (!last || !course) return;
-    const body = { text: last.text, units: this.page.state.units, replication: course.replication, change: course.worst };
+    const body = { text: last.text, files: last.files, units: this.page.state.units, replication: course.replication, change: course.worst };
     this.#latest.run((signal) => ask("/api/course", body, signal)).then((given) => {
       if (!given || this.all.at(-1) !== last) return;
       const words = new Words(last.line.units);
@@ -167,6 +166,13 @@ export class Pins {
 
 /** What one of the figures of a line stands for in the file. */
 const BEHIND = /^(accumulator\.|process\.speed$|coil-change\.join-shorter-by$)/;
+
+/** The names of the files in which two lines differ. */
+function anotherOf(files, others) {
+  const lacking = (all, from) => from.filter((file) => !all.some((one) => one.name === file.name && one.text === file.text));
+  const names = new Set([...lacking(others, files), ...lacking(files, others)].map((file) => file.name));
+  return [...names].map((name) => `another ${name}`).join(", ");
+}
 
 /** The inputs of `pinned` that differ from those of `line`, with the values that it has. */
 function differences(pinned, line) {

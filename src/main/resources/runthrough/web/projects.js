@@ -39,10 +39,10 @@ export class Projects {
 
   /** Keeps the present work where it belongs to a project; false where this browser has no room. */
   keep() {
-    const { project, opened, name, texts, at, pins, pinNames, sets, setAt } = this.page.history;
+    const { project, opened, name, texts, at, pins, pinNames, pinSets, sets, setAt } = this.page.history;
     if (!project) return true;
     const first = Math.max(0, at - STEPS);
-    const kept = Projects.all().set(project, { project, opened, name, pins, pinNames, sets, setAt: setAt.slice(first, at + 1), texts: texts.slice(first, at + 1), at: at - first });
+    const kept = Projects.all().set(project, { project, opened, name, pins, pinNames, pinSets, sets, setAt: setAt.slice(first, at + 1), texts: texts.slice(first, at + 1), at: at - first });
     return this.write(kept);
   }
 

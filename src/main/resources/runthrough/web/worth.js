@@ -1,8 +1,10 @@
 // What coil changes cost in a year, and what the alternatives of the file are worth: the numbers of the document that is handed over.
-import { Latest } from "./api.js";
+import { attached, Latest, MOST_OF_FILES } from "./api.js";
 import { byId, el } from "./dom.js";
 import { job } from "./jobs.js";
 import { table } from "./shown.js";
+
+const TOO_MUCH = "The files of the line as it was opened and those of now are too large to compare the two here: run both with the commands.";
 
 export class Worth {
   #latest = new Latest();
@@ -15,9 +17,12 @@ export class Worth {
   /** Has it worked out for the line as it now is; until then what is shown is that of the line before. */
   work() {
     const { text, units } = this.page.state;
-    const question = { text, units, opened: this.page.history.opened };
+    const { opened, openedFiles } = this.page.history;
+    const hasOthers = openedFiles !== attached.files;
+    const isTooMuch = hasOthers && JSON.stringify([openedFiles, attached.files]).length > MOST_OF_FILES;
+    const question = { text, units, ...(isTooMuch ? {} : { opened }), ...(hasOthers && !isTooMuch ? { openedFiles } : {}) };
     this.wait();
-    this.#latest.run((signal) => job("worth", question, () => {}, signal)).then((worth) => worth && this.show(worth)).catch((e) => {
+    this.#latest.run((signal) => job("worth", question, () => {}, signal)).then((worth) => worth && this.show(isTooMuch ? { ...worth, notes: [TOO_MUCH, ...worth.notes] } : worth)).catch((e) => {
       byId("worth").replaceChildren(el("p", {}, e.message));
     });
   }

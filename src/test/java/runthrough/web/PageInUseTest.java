@@ -200,6 +200,26 @@ class PageInUseTest extends BrowsedPage {
         assertThat(text()).isEqualTo(shipped("coating-line"));
     }
 
+    /** It is no step: the way back leads to the line before it, and no further. */
+    @Test
+    void aTextThatCannotBeRunIsTakenBack() {
+        setSpeed("50 m/min");
+        browser.part("text");
+        browser.driver()
+                .executeScript(
+                        "const text = document.getElementById('text'); text.value = text.value.replace('uncoilers: 2', 'uncoilers: x');");
+        browser.click("#take-text");
+        browser.await("what is wrong", () -> browser.find("#faults").isDisplayed());
+
+        browser.click("#undo");
+
+        browser.await("nothing wrong", () -> !browser.find("#faults").isDisplayed());
+        awaitSpeed("50 m/min");
+        browser.click("#undo");
+        awaitSpeed("45 m/min");
+        assertThat(browser.find("#undo").isEnabled()).isFalse();
+    }
+
     @Test
     void aReloadKeepsTheWork() {
         setSpeed("50 m/min");

@@ -6,10 +6,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.WebElement;
 
 /** Files dropped on the page, and the studies of the commands, in a real browser. */
 class PageWithFilesTest extends BrowsedPage {
@@ -22,12 +26,17 @@ class PageWithFilesTest extends BrowsedPage {
     }
 
     private static void drop(String name, String text) {
+        drop(List.of(List.of(name, text)));
+    }
+
+    /** Drops all files at once, each a name and a text. */
+    private static void drop(List<List<String>> files) {
         browser.driver()
                 .executeScript(
-                        "const all = new DataTransfer(); all.items.add(new File([arguments[1]], arguments[0]));"
+                        "const all = new DataTransfer(); for (const [name, text] of arguments[0])"
+                                + " all.items.add(new File([text], name));"
                                 + "window.dispatchEvent(new DragEvent('drop', {dataTransfer: all, cancelable: true}));",
-                        name,
-                        text);
+                        files);
     }
 
     private static String shipped(String name) throws IOException {
@@ -54,14 +63,7 @@ class PageWithFilesTest extends BrowsedPage {
     @Test
     void aScenarioIsDroppedWithTheSheetThatItNames() throws IOException {
         String line = shipped("tube-line-measured.yaml").replace("tube-line-times.csv", "my-times.csv");
-        browser.driver()
-                .executeScript(
-                        "const all = new DataTransfer(); for (const [name, text] of arguments[0])"
-                                + " all.items.add(new File([text], name));"
-                                + "window.dispatchEvent(new DragEvent('drop', {dataTransfer: all, cancelable: true}));",
-                        List.of(
-                                List.of("my-times.csv", shipped("tube-line-times.csv")),
-                                List.of("my-line.yaml", line)));
+        drop(List.of(List.of("my-times.csv", shipped("tube-line-times.csv")), List.of("my-line.yaml", line)));
 
         browser.await(
                 "what became of it",
@@ -193,6 +195,85 @@ class PageWithFilesTest extends BrowsedPage {
         browser.awaitSettled();
         browser.click("#undo");
         browser.await("the file before", () -> COILS.equals(attached()));
+    }
+
+    /** It could not be run before its file came. */
+    @Test
+    void backToALineThatWasDroppedWithItsFile() throws IOException {
+        String line = shipped("slitter.yaml").replace("slitter-coils.csv", "my-coils.csv");
+        String coils = shipped("slitter-coils.csv");
+        drop(List.of(List.of("my-line.yaml", line), List.of("my-coils.csv", coils)));
+        browser.await("its file", () -> coils.equals(attached()));
+        browser.await("its answer", () -> browser.text("#word").equals("STOPS"));
+        browser.awaitSettled();
+        browser.pause();
+        assertThat(browser.find("#undo").isEnabled()).isFalse();
+        browser.type("#quick-rated-speed", "390 ft/min");
+        browser.await("a change", () -> browser.find("#undo").isEnabled());
+        browser.awaitSettled();
+
+        browser.click("#reset");
+
+        browser.await("the line as opened", () -> browser.value("#text").equals(line));
+        browser.awaitSettled();
+        assertThat(attached()).isEqualTo(coils);
+        assertThat(browser.text("#word")).isEqualTo("STOPS");
+    }
+
+    /** Shares of the two files differ by far: the first four coils of the day are the hardest. */
+    @Test
+    void aPinnedLineKeepsItsFile() throws IOException {
+        String all = shipped("slitter-coils.csv");
+        String few = all.lines().limit(6).collect(Collectors.joining("\n", "", "\n"));
+        browser.choose("#shipped", "slitter");
+        browser.await("the line", () -> browser.value("#text").contains("slitter-coils.csv"));
+        browser.awaitSettled();
+        drop("slitter-coils.csv", few);
+        browser.await("the file", () -> few.equals(attached()));
+        browser.awaitSettled();
+        browser.click("#pin");
+        drop("slitter-coils.csv", all);
+        browser.await("the other file", () -> all.equals(attached()));
+        browser.awaitSettled();
+        browser.part("pinned");
+        List<String> shares = shares();
+        assertThat(shares.get(0)).isNotEqualTo(shares.get(1));
+
+        browser.choose("#units", "metric");
+        browser.await("metres", () -> browser.text("#pinned-table").contains(" m/h"));
+        browser.awaitSettled();
+
+        browser.await("the same shares", () -> shares.equals(shares()));
+        browser.click("#pins button");
+        browser.await("its file again", () -> few.equals(attached()));
+    }
+
+    /** Of the pinned line and of this one. */
+    private static List<String> shares() {
+        return browser.all("#pinned-table tr").stream()
+                .map(WebElement::getText)
+                .filter(row -> row.startsWith("run through"))
+                .flatMap(row -> Pattern.compile("[0-9.]+ %").matcher(row).results())
+                .map(MatchResult::group)
+                .toList();
+    }
+
+    /** The text is the same; the coils are others. */
+    @Test
+    void whatWasFoundWithOneFileIsNoneOfAnother() throws IOException {
+        String few = shipped("slitter-coils.csv").lines().limit(6).collect(Collectors.joining("\n", "", "\n"));
+        browser.choose("#shipped", "slitter");
+        browser.await("the line", () -> browser.value("#text").contains("slitter-coils.csv"));
+        browser.awaitSettled();
+        browser.part("why");
+        browser.click("#fix");
+        browser.await("fixes", () -> !browser.all("#fixes .fixes > div").isEmpty());
+
+        drop("slitter-coils.csv", few);
+
+        browser.await("none of them", () -> browser.text("#fixes").equals("The line has changed since: find it anew."));
+        browser.part("worth");
+        browser.await("what the coils cost", () -> browser.text("#worth").contains("less good output"));
     }
 
     /** What the file that goes with the line holds. */
