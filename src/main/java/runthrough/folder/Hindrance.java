@@ -7,6 +7,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Why nothing can be put at a place, in words that follow its name; nothing where only the disk can tell. */
@@ -79,10 +80,14 @@ public final class Hindrance {
         return Optional.of("it is a link that leads " + (Files.isSymbolicLink(end) ? "back to itself" : "nowhere"));
     }
 
-    /** A file in the place of one of the folders that lead to {@code place}. */
+    /** A file, or a link to what is not there, in the place of one of the folders that lead to {@code place}. */
     private static Optional<String> above(Path place) {
         Path parent = place.getParent();
         while (parent != null && !Files.exists(parent)) {
+            Optional<String> astray = ofLink(parent);
+            if (astray.isPresent()) {
+                return Optional.of(astray.get().replaceFirst("it", Matcher.quoteReplacement(parent.toString())));
+            }
             parent = parent.getParent();
         }
         return Optional.ofNullable(parent)

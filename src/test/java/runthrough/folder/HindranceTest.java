@@ -88,5 +88,6 @@ class HindranceTest {
 
         assertThat(Hindrance.toFile(loop)).hasValue("it is a link that leads back to itself");
         assertThat(Hindrance.toFolder(nowhere)).hasValue("it is a link that leads nowhere");
+        assertThat(Hindrance.toFile(nowhere.resolve("sub/x"))).hasValue(nowhere + " is a link that leads nowhere");
     }
 }
