@@ -74,9 +74,14 @@ public final class ScenarioFile {
      * @param file whose name problems name, and that the names of other files are relative to; it need not exist
      */
     public static ScenarioFile of(Path file, String text) {
+        return of(file, text, new KnownCoils());
+    }
+
+    /** The same, with {@code coils} that are not read again. */
+    static ScenarioFile of(Path file, String text, KnownCoils coils) {
         Problems problems = new Problems();
         Optional<Raw> root = YamlText.read(new TextFile(file.toString(), text), problems);
-        return new ScenarioFile(file, root, problems.errors(), List.of(), new KnownCoils());
+        return new ScenarioFile(file, root, problems.errors(), List.of(), coils);
     }
 
     /**

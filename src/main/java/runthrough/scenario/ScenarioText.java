@@ -18,6 +18,7 @@ import runthrough.plant.StorageForm;
 import runthrough.quantity.Dimension;
 import runthrough.quantity.Numbers;
 import runthrough.quantity.Unit;
+import runthrough.scenario.coil.KnownCoils;
 import runthrough.scenario.grammar.Route;
 import runthrough.scenario.part.MixShares;
 import runthrough.scenario.source.ElementName;
@@ -36,8 +37,9 @@ import runthrough.scenario.source.YamlText;
  *
  * @param file whose name problems name, and that other files are relative to
  * @param text of the scenario
+ * @param coils which are not read again for a text that leaves them as they are
  */
-public record ScenarioText(Path file, String text) {
+public record ScenarioText(Path file, String text, KnownCoils coils) {
     private static final String SPEEDS = "process\\.speed|coils?\\..*process-speed";
 
     /** Of a schedule, whose speeds stand in a file of their own. */
@@ -88,9 +90,18 @@ public record ScenarioText(Path file, String text) {
         }
     }
 
+    /** Of which nothing was read. */
+    public ScenarioText(Path file, String text) {
+        this(file, text, new KnownCoils());
+    }
+
     /** The scenario, opened for reading. */
     public ScenarioFile open() {
-        return ScenarioFile.of(file, text);
+        return ScenarioFile.of(file, text, coils);
+    }
+
+    private ScenarioText saying(String other) {
+        return new ScenarioText(file, other, coils);
     }
 
     /** The text with {@code changes} written into it, one after the other; unchanged when any of them cannot be made. */
@@ -102,17 +113,15 @@ public record ScenarioText(Path file, String text) {
 
     /** The text, in which {@code changes} were made: the other shares of a mix in percent make room for those that were written. */
     public ScenarioText withRoom(List<Change> changes) {
-        return raw().map(root -> new ScenarioText(
-                        file,
-                        YamlEdit.apply(
-                                text,
-                                root,
-                                new WrittenScenario(root)
-                                        .withRoom(List.of(changes.stream()
-                                                .filter(Change.Write.class::isInstance)
-                                                .flatMap(change -> share(change.path(), root).stream())
-                                                .collect(Collectors.toSet())))
-                                        .root())))
+        return raw().map(root -> saying(YamlEdit.apply(
+                        text,
+                        root,
+                        new WrittenScenario(root)
+                                .withRoom(List.of(changes.stream()
+                                        .filter(Change.Write.class::isInstance)
+                                        .flatMap(change -> share(change.path(), root).stream())
+                                        .collect(Collectors.toSet())))
+                                .root())))
                 .orElse(this);
     }
 
@@ -147,7 +156,7 @@ public record ScenarioText(Path file, String text) {
                     "Name one that is there.");
             return this;
         }
-        return new ScenarioText(file, YamlEdit.apply(text, root.get(), changed(change, item.get(), problems)));
+        return saying(YamlEdit.apply(text, root.get(), changed(change, item.get(), problems)));
     }
 
     private static Raw changed(Change change, Item item, Problems problems) {
@@ -272,7 +281,7 @@ public record ScenarioText(Path file, String text) {
             return this;
         }
         Raw after = route.get().part().put().apply(setting.value());
-        return new ScenarioText(file, YamlEdit.apply(text, root, after));
+        return saying(YamlEdit.apply(text, root, after));
     }
 
     private static void tell(ScenarioReading reading, Problems problems) {
@@ -301,7 +310,8 @@ public record ScenarioText(Path file, String text) {
         if (now.request().line().equals(then.request().line())) {
             return this;
         }
-        List<Change> behind = behind(figure, asked.get(), opened, now.request(), then.request(), DIGITS);
+        List<Input> inputs = isOfJoints(figure) ? List.of() : opened.inputs();
+        List<Change> behind = behind(figure, asked.get(), inputs, now.request(), then.request(), DIGITS);
         if (behind.isEmpty()) {
             problems.error(
                     asked.get().place(),
@@ -310,7 +320,7 @@ public record ScenarioText(Path file, String text) {
                     "cannot be written into the scenario as one change",
                     "Change what is behind it.");
         }
-        List<Change> exact = behind(figure, asked.get(), opened, now.request(), then.request(), ALL_DIGITS);
+        List<Change> exact = behind(figure, asked.get(), inputs, now.request(), then.request(), ALL_DIGITS);
         ScenarioText changed = with(behind, problems);
         boolean runs = exact.equals(behind) || changed.open().read() instanceof ScenarioReading.Accepted;
         return runs ? changed : with(exact, problems);
@@ -324,10 +334,15 @@ public record ScenarioText(Path file, String text) {
         return changed;
     }
 
+    /** Whether what is behind {@code figure} is added to the work, whatever else the file says. */
+    private static boolean isOfJoints(LineFigure figure) {
+        return figure == LineFigure.JOINT_CYCLE_TIME || figure == LineFigure.RETHREAD_TIME;
+    }
+
     private static List<Change> behind(
             LineFigure figure,
             Setting asked,
-            ScenarioFile opened,
+            List<Input> inputs,
             SimulationRequest now,
             SimulationRequest then,
             int digits) {
@@ -342,7 +357,7 @@ public record ScenarioText(Path file, String text) {
                     case GREATEST_SAG -> "accumulator.greatest-sag";
                     case FULL_DIAMETER -> "accumulator.full-diameter";
                 };
-                yield opened.inputs().stream()
+                yield inputs.stream()
                         .filter(input -> input.path().equals(key))
                         .map(input -> rounded(input, adjusted.metres(), digits))
                         .toList();
@@ -353,7 +368,7 @@ public record ScenarioText(Path file, String text) {
                 boolean isScheduled = now.line().coilSource() instanceof CoilSource.Schedule
                         && now.line().coils().stream()
                                 .anyMatch(coil -> coil.processSpeed().isPresent());
-                List<Input> speeds = opened.inputs().stream()
+                List<Input> speeds = inputs.stream()
                         .filter(input -> input.path().matches(isScheduled ? SPEED_OR_FACTOR : SPEEDS))
                         .toList();
                 // A single speed is written as it was asked for.
