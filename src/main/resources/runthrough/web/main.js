@@ -354,7 +354,7 @@ const goBy = (way) => turns.run(() => {
   attached.files = history.files;
   return readNow(text);
 }).catch(complain);
-const undo = (steps) => goBy(() => (steps < 0 && state.text !== history.now ? history.now : history.move(steps)));
+const undo = (steps) => goBy(() => history.move(steps < 0 && state.text !== history.now ? 0 : steps));
 byId("reset").addEventListener("click", () => goBy(() => history.reopen()));
 byId("undo").addEventListener("click", () => undo(-1));
 byId("redo").addEventListener("click", () => undo(1));
