@@ -124,15 +124,36 @@ export class History {
   }
 
   keep() {
-    const kept = JSON.stringify({ opened: this.opened, name: this.name, texts: this.texts, at: this.at, pins: this.pins, pinNames: this.pinNames, sets: this.sets, setAt: this.setAt, pinSets: this.pinSets, project: this.project });
-    for (const kind of ["sessionStorage", "localStorage"]) {
+    for (const storage of ["sessionStorage", "localStorage"]) History.#put(storage, [this.#all(), this.#present()]);
+    this.note();
+  }
+
+  #all() {
+    const { opened, name, texts, at, pins, pinNames, pinSets, sets, setAt, project } = this;
+    return { opened, name, texts, at, pins, pinNames, pinSets, sets, setAt, project };
+  }
+
+  /** The line as it is, without the steps to it. */
+  #present() {
+    const { opened, name, project } = this;
+    return { opened, name, texts: [this.now], at: 0, pins: [], sets: [this.openedFiles, this.files], setAt: [1], project };
+  }
+
+  /** Keeps the first of `works` for which there is room; what was kept before is no longer true. */
+  static #put(storage, works) {
+    for (const work of works) {
       try {
-        window[kind].setItem(KEY, kept);
+        window[storage].setItem(KEY, JSON.stringify(work));
+        return;
       } catch {
-        // A browser that keeps nothing, or has no room: the page works without.
+        // No room for it.
       }
     }
-    this.note();
+    try {
+      window[storage].removeItem(KEY);
+    } catch {
+      // A browser that keeps nothing: the page works without.
+    }
   }
 
   /** What was kept of this tab, which another does not change, or else of this browser; or null. */

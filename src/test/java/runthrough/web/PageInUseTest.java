@@ -236,6 +236,23 @@ class PageInUseTest extends BrowsedPage {
         awaitSpeed("50 m/min");
     }
 
+    /** Room for the file as opened and as it is, and for no step between them. */
+    @Test
+    void aReloadKeepsTheLineWhereTheBrowserHasLittleRoom() {
+        browser.driver()
+                .executeScript("for (const kept of [sessionStorage, localStorage]) {"
+                        + "let i = 0; try { for (;; i++) kept.setItem(`full${i}`, 'x'.repeat(1000)); } catch { /* full */ }"
+                        + "for (let j = 1; j <= 12; j++) kept.removeItem(`full${i - j}`); }");
+        for (int speed = 50; speed < 55; speed++) {
+            setSpeed(speed + " m/min");
+        }
+
+        browser.visit(page.address().toString());
+
+        awaitSpeed("54 m/min");
+        browser.driver().executeScript("sessionStorage.clear(); localStorage.clear()");
+    }
+
     @Test
     void severalLinesArePinned_inTheUnitsOfThePage() throws IOException {
         browser.click("#pin");
