@@ -92,10 +92,9 @@ public final class UncertaintyAnswer {
             case MISSES -> seen + " The target of " + Texts.target(known.target()) + " is missed in any case.";
             case UNDECIDED ->
                 seen + " The target of " + Texts.target(known.target())
-                        + " lies within, so the times do not decide it"
                         + (known.answerIfTimesWereKnown() == known.answer()
-                                ? "."
-                                : ", though the plain verdict seems to.");
+                                ? " lies within both, so neither the times nor the coil changes that were run decide it."
+                                : " lies within, so the times do not decide it, though the plain verdict seems to.");
         };
     }
 

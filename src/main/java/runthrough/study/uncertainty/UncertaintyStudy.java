@@ -84,15 +84,21 @@ public final class UncertaintyStudy {
 
     /** What a run of some replications gave. */
     @SuppressWarnings("ArrayRecordComponent") // private, and nobody changes them
-    private record Seen(double[] shares, double[][] needs) {
+    private record Seen(long[] ranThrough, long[] changes, double[][] needs) {
+        double[] shares() {
+            return IntStream.range(0, changes.length)
+                    .mapToDouble(i -> (double) ranThrough[i] / changes[i])
+                    .toArray();
+        }
+
         double share() {
-            return UncertainFigure.mean(shares);
+            return UncertainFigure.mean(shares());
         }
 
         /** Variance of the share from simulation noise. */
         double noise() {
-            double sd = shares.length > 1 ? Moments.of(shares).sd() : 0;
-            return sd * sd / shares.length;
+            double sd = changes.length > 1 ? Moments.of(shares()).sd() : 0;
+            return sd * sd / changes.length;
         }
 
         Sample pooled() {
@@ -160,18 +166,18 @@ public final class UncertaintyStudy {
 
     private Seen seen(Evaluator evaluator, Line line, int[] indices, double ample) {
         RunPlan plan = plan(indices);
-        double[] shares = evaluator.observe(line, plan, indices, UncertaintyStudy::shareOf).stream()
-                .mapToDouble(Double::doubleValue)
-                .toArray();
-        if (Arrays.stream(shares).anyMatch(Double::isNaN)) {
+        List<Counts> counts = evaluator.observe(line, plan, indices, Counts::of);
+        long[] ranThrough = counts.stream().mapToLong(Counts::ranThrough).toArray();
+        long[] changes = counts.stream().mapToLong(Counts::changes).toArray();
+        if (Arrays.stream(changes).anyMatch(all -> all == 0)) {
             throw new StudyException(
                     "a replication completed no coil change; give a longer run, or fewer coil changes to"
                             + " leave out");
         }
         if (!stores) {
-            return new Seen(shares, new double[][] {new double[changes()]});
+            return new Seen(ranThrough, changes, new double[][] {new double[changes()]});
         }
-        return new Seen(shares, needs(evaluator, line, indices, ample));
+        return new Seen(ranThrough, changes, needs(evaluator, line, indices, ample));
     }
 
     /** How much capacity each coil change would have needed (m), seen in an accumulator of {@code ample} (m). */
@@ -195,8 +201,12 @@ public final class UncertaintyStudy {
         return request.run().extent() instanceof RunPlan.Extent.Changes extent ? extent.changes() : 1;
     }
 
-    private static double shareOf(Replication replication) {
-        return (double) replication.totals().ranThrough() / replication.totals().changes();
+    /** Coil changes of a replication. */
+    private record Counts(long ranThrough, long changes) {
+        static Counts of(Replication replication) {
+            return new Counts(
+                    replication.totals().ranThrough(), replication.totals().changes());
+        }
     }
 
     private static double[] needs(Replication run, double ample, double slowLevel) {
@@ -206,7 +216,7 @@ public final class UncertaintyStudy {
     }
 
     private static UncertainFigure share(Seen asObserved, double[] resampled, double noise) {
-        Estimate estimate = Estimators.mean(asObserved.shares);
+        Estimate estimate = Estimators.share(asObserved.ranThrough, asObserved.changes);
         double mean = asObserved.share();
         Band band = estimate.interval()
                 .map(interval -> new Band(interval.low(), interval.high()))
@@ -256,7 +266,7 @@ public final class UncertaintyStudy {
                     double[] shares = resampled.stream()
                             .mapToDouble(sample -> sample.shareBelow(Math.nextUp(capacity)))
                             .toArray();
-                    double noise = here.noise() * here.shares.length / others.get(0).needs.length;
+                    double noise = here.noise() * here.changes.length / others.get(0).needs.length;
                     return new Point(capacity, share(here, shares, noise));
                 })
                 .toList();
@@ -264,10 +274,13 @@ public final class UncertaintyStudy {
 
     /** Shares that would run through with {@code capacity} (m). */
     private static Seen through(Seen seen, double capacity) {
-        double[] shares = Stream.of(seen.needs)
-                .mapToDouble(needs ->
-                        Arrays.stream(needs).filter(need -> need <= capacity).count() / (double) needs.length)
-                .toArray();
-        return new Seen(shares, seen.needs);
+        return new Seen(
+                Stream.of(seen.needs)
+                        .mapToLong(needs -> Arrays.stream(needs)
+                                .filter(need -> need <= capacity)
+                                .count())
+                        .toArray(),
+                Stream.of(seen.needs).mapToLong(needs -> needs.length).toArray(),
+                seen.needs);
     }
 }

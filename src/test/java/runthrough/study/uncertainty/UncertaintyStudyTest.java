@@ -31,6 +31,12 @@ import runthrough.study.TargetStatus;
  * 1.5 x 70 = 105 m.
  */
 class UncertaintyStudyTest {
+    /** Square of the normal deviate of a 95 % interval. Source: tables of the normal distribution, 1.95996. */
+    private static final double Z2 = 3.84146;
+
+    /** Where Wilson's interval begins of 600 of 600. */
+    private static final double ALL_OF_600 = 600 / (600 + Z2);
+
     private static final double TRUTH = 0.75;
 
     private static WorkElement element(MeasuredRows rows, int column) {
@@ -58,6 +64,21 @@ class UncertaintyStudyTest {
                 .tail(element(rows, 0))
                 .join(element(rows, 1))
                 .build();
+    }
+
+    /** More than a run can show is not said: of 20 coil changes that all run through, Wilson's interval begins at 84 %. */
+    @Test
+    void aShortRunDecidesNothing() {
+        MeasuredRows same = MeasuredRows.of("a sheet", List.of(List.of(20.0, 40.0), List.of(20.0, 40.0)));
+        RunPlan plan = new RunPlan(new RunPlan.Extent.Changes(10), 0, 2, 5, TRUTH);
+        SimulationRequest request =
+                new SimulationRequest("Line (invented)", List.of(), line(same), plan, UnitSystem.METRIC);
+
+        Uncertainty known = new UncertaintyStudy(request, 0.9, 60).run(1, StudyListener.NONE);
+
+        assertThat(known.share().value()).isEqualTo(1);
+        assertThat(known.share().simulation().low()).isCloseTo(20 / (20 + Z2), within(1e-5));
+        assertThat(known.answer()).isEqualTo(TargetStatus.UNDECIDED);
     }
 
     private static Uncertainty study(Line line, int threads) {
@@ -206,7 +227,9 @@ class UncertaintyStudyTest {
 
         Uncertainty known = study(line(same), 1);
 
-        assertThat(known.share().all()).isEqualTo(new UncertainFigure.Band(1, 1));
+        assertThat(known.share().all()).isEqualTo(known.share().simulation());
+        assertThat(known.share().simulation().low()).isCloseTo(ALL_OF_600, within(1e-5));
+        assertThat(known.share().simulation().high()).isEqualTo(1);
         assertThat(known.share().times()).isZero();
         assertThat(known.answer()).isEqualTo(TargetStatus.MEETS);
     }
@@ -252,7 +275,8 @@ class UncertaintyStudyTest {
         assertThat(known.inputs()).containsExactly(new MeasuredInputs.Input("rethread", 12));
         assertThat(known.capacity()).isEmpty();
         assertThat(known.curve()).isEmpty();
-        assertThat(known.share().all().high()).isEqualTo(0);
+        assertThat(known.share().all().low()).isEqualTo(0);
+        assertThat(known.share().all().high()).isCloseTo(1 - ALL_OF_600, within(1e-5));
         assertThat(known.answer()).isEqualTo(TargetStatus.MISSES);
     }
 
@@ -276,7 +300,8 @@ class UncertaintyStudyTest {
                 1);
 
         assertThat(known.inputs()).hasSize(1);
-        assertThat(known.share().all().low()).isEqualTo(1);
+        assertThat(known.share().value()).isEqualTo(1);
+        assertThat(known.share().all().low()).isCloseTo(ALL_OF_600, within(1e-5));
         assertThat(known.answer()).isEqualTo(TargetStatus.MEETS);
         assertThat(known.capacity().orElseThrow().all().high()).isLessThan(105);
     }
