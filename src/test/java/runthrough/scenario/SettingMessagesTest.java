@@ -5,6 +5,8 @@ import static runthrough.scenario.FileTrials.refusal;
 import static runthrough.scenario.FileTrials.setting;
 import static runthrough.scenario.FileTrials.shown;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -102,6 +104,20 @@ class SettingMessagesTest {
                         .get(0))
                 .contains("there is no such file");
         assertThat(file.inputs()).isEmpty();
+    }
+
+    /** Of two groups of one name nobody knows which was meant, whatever is set within them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"process.acceleration", "entry.acceleration"})
+    void aGroupThatIsGivenTwiceStaysRefused(String set) throws IOException {
+        String line = Files.readString(Path.of("scenarios", "tube-line.yaml"));
+        Path file = folder.resolve("twice.yaml");
+        Files.writeString(file, line + "\nprocess: {speed: 50 m/min}\n");
+
+        assertThat(refusal(ScenarioFile.open(file), setting(set, "0.3 m/s2")))
+                .singleElement()
+                .asString()
+                .contains("process", "is given twice, first in line");
     }
 
     @Test

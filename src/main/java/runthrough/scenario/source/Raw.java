@@ -57,12 +57,12 @@ public sealed interface Raw {
         /** This with {@code value} under {@code key}, in the place of what stood there or behind all others. */
         public Mapping with(String key, Raw value) {
             List<Entry> changed = new ArrayList<>(entries);
-            changed.removeIf(entry -> entry.key().equals(key));
-            int index = IntStream.range(0, entries.size())
+            Entry entry = new Entry(key, value.place(), value);
+            IntStream.range(0, entries.size())
                     .filter(i -> entries.get(i).key().equals(key))
                     .findFirst()
-                    .orElse(changed.size());
-            changed.add(index, new Entry(key, value.place(), value));
+                    // A second one of the name stays, for whoever reads to refuse.
+                    .ifPresentOrElse(i -> changed.set(i, entry), () -> changed.add(entry));
             return new Mapping(changed, place);
         }
 
