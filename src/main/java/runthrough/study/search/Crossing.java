@@ -95,6 +95,33 @@ public record Crossing(
                 canBeShown);
     }
 
+    /** What is known of it from {@code least} to {@code most}, of a number whose larger values are the harder ones. */
+    public Crossing within(double least, double most) {
+        OptionalDouble seen = within(value, least, most);
+        boolean isBelow = value.isPresent() && value.getAsDouble() < most;
+        Found there = seen.isEmpty() ? Found.MISSED_THROUGHOUT : isBelow ? found : Found.MET_THROUGHOUT;
+        return new Crossing(
+                there,
+                harder,
+                least,
+                most,
+                seen,
+                within(sure, least, most),
+                within(possible, least, most),
+                there == Found.CROSSED ? missed : OptionalDouble.empty(),
+                precision,
+                evaluations,
+                fall,
+                canBeShown);
+    }
+
+    private static OptionalDouble within(OptionalDouble value, double least, double most) {
+        return value.stream()
+                .filter(one -> one >= least)
+                .map(one -> Math.min(one, most))
+                .findFirst();
+    }
+
     /** Lower end of the 95 % interval; empty where it lies beyond the range. Rule LEVER-11. */
     public OptionalDouble low() {
         return harder == Harder.LARGER ? sure : possible;

@@ -10,12 +10,10 @@ import runthrough.study.Goal;
 import runthrough.study.ProgressCounter;
 import runthrough.study.Share;
 import runthrough.study.StudyListener;
+import runthrough.study.lever.LeverRun;
 import runthrough.study.lever.LineLevers;
+import runthrough.study.lever.Varied;
 import runthrough.study.search.Crossing;
-import runthrough.study.search.Crossing.Harder;
-import runthrough.study.search.Scale;
-import runthrough.study.search.TargetSearch;
-import runthrough.study.search.TargetSearch.Guess;
 import runthrough.study.speed.SpeedCurve.NotPossible;
 
 /** Runs a line slower and faster than it is, and shows what comes out. */
@@ -70,7 +68,9 @@ public final class SpeedStudy {
         range.speeds(now).forEach(speeds::attempt);
         double precision = line.isDeterministic() ? EXACT : FINE;
         SpeedCurve.Peak peak = new PeakSearch(speeds, range, precision).peak();
-        Optional<Crossing> lost = line.practice().isOneStrip() ? Optional.empty() : Optional.of(targetLost(speeds));
+        Optional<Crossing> lost = line.practice().isOneStrip()
+                ? Optional.empty()
+                : Optional.of(targetLost(new LeverRun(request, evaluator, steps)));
         SpeedCurve curve = new SpeedCurve(
                 request,
                 target,
@@ -96,18 +96,9 @@ public final class SpeedStudy {
         return Stream.concat(speeds.notPossible().stream(), beyond).toList();
     }
 
-    private Crossing targetLost(Speeds speeds) {
-        double step = new LineLevers(request.line(), request.resultsIn())
-                .processSpeed()
-                .scale()
-                .step();
-        // Steps of the lever, so that all who ask for the fastest speed get the same one.
-        Scale scale = new Scale(Harder.LARGER, range.from(), range.to(), step, 0);
-        Goal goal = Goal.runThrough(target);
-        double guess = range.speeds(request.line().fastestRatedSpeed())
-                .filter(speed -> speeds.attempt(speed).filter(goal::isSeenMet).isPresent())
-                .max()
-                .orElse(range.from());
-        return new TargetSearch(speeds::attempt, goal, scale).from(Guess.about(guess));
+    /** As all others find it who ask for the fastest speed; what lies beyond the range that was asked for is not said. */
+    private Crossing targetLost(LeverRun run) {
+        Varied speed = new LineLevers(request.line(), request.resultsIn()).processSpeed();
+        return run.along(speed).find(Goal.runThrough(target), speed.present()).within(range.from(), range.to());
     }
 }
