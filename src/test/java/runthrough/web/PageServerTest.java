@@ -358,6 +358,20 @@ class PageServerTest extends ServedPage {
         assertThat(answer).contains("{\"message\":\"The request is not what this program reads (" + status + " ");
     }
 
+    /** Not a byte of it has to come. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1000001", "99999999999999"})
+    void aRequestThatSaysThatItIsTooLargeIsRefusedAtOnce(String length) throws IOException {
+        long begin = System.nanoTime();
+
+        String answer = raw("POST /api/answer HTTP/1.1\r\nHost: 127.0.0.1:"
+                + page.address().getPort() + "\r\nContent-Type: application/json\r\nContent-Length: " + length
+                + "\r\nConnection: close\r\n\r\n{}");
+
+        assertThat(answer).startsWith("HTTP/1.1 413").contains("The request is larger than 1 MB.");
+        assertThat(System.nanoTime() - begin).isLessThan(10_000_000_000L);
+    }
+
     /** 1000 replications of 200 000 coil changes take minutes. */
     @Test
     void aLineThatTakesLongerThanThePageWaitsIsGivenUp() throws IOException, InterruptedException {

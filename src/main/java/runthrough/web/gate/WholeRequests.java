@@ -41,13 +41,11 @@ public final class WholeRequests extends Handler.Wrapper {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
-        if (request.getLength() > Integer.MAX_VALUE) {
-            // Further on nobody can count so far.
+        if (request.getLength() > largest) {
             Refused.refuse(response, callback, TOO_LARGE, tooLarge(largest));
             return true;
         }
-        // One that says that it is too large is refused further on, unread.
-        if (request.getLength() == 0 || request.getLength() > largest) {
+        if (request.getLength() == 0) {
             return super.handle(request, response, callback);
         }
         CompletableFuture<byte[]> content = new CompletableFuture<>();

@@ -24,6 +24,8 @@ import runthrough.study.StudyListener;
 import runthrough.study.StudyOptions;
 import runthrough.study.TargetStatus;
 import runthrough.study.Verdict;
+import runthrough.study.lever.Lever;
+import runthrough.study.limits.LimitsStudy;
 import runthrough.study.search.Crossing;
 import runthrough.study.speed.SpeedCurve.Where;
 
@@ -68,6 +70,32 @@ class SpeedStudyTest {
 
         // 1.525 lies half a step off: both are shown.
         assertThat(curve(request(TUNED, 20, 1), 1.225, 1.925, 15).points()).hasSize(16);
+    }
+
+    /** Of a few coil changes the share does not fall evenly: where one begins decides what one finds. */
+    @Test
+    void fastestSpeedIsThatOfTheLimits_alsoInAShortRun() {
+        for (int seed = 1; seed <= 20; seed++) {
+            SimulationRequest request = new SimulationRequest(
+                    "Line (invented)",
+                    List.of(),
+                    RANDOM,
+                    new RunPlan(new RunPlan.Extent.Changes(25), 0, 2, seed, 0.8),
+                    UnitSystem.METRIC);
+
+            Crossing lost = new SpeedStudy(request, 0.8, new SpeedRange(0.1, 2.4, 12))
+                    .run(1, StudyListener.NONE)
+                    .targetLost()
+                    .orElseThrow();
+
+            Crossing limit = new LimitsStudy(request, 0.8)
+                    .run(1, StudyListener.NONE)
+                    .limit(Lever.What.PROCESS_SPEED)
+                    .orElseThrow()
+                    .crossing();
+            assertThat(lost.answer()).as("seed " + seed).isEqualTo(limit.answer());
+            assertThat(lost.low()).as("seed " + seed).isEqualTo(limit.low());
+        }
     }
 
     @Test
