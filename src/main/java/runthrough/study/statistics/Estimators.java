@@ -36,6 +36,9 @@ public final class Estimators {
     /** An interval of less than this part of its mean comes from rounding alone. */
     static final double ROUNDING = 1e-12;
 
+    /** A design effect of no more than this beyond 1 comes from rounding alone. */
+    private static final double SPREAD = 1e-9;
+
     private Estimators() {}
 
     /** The mean of one value from each replication; at least one. */
@@ -101,13 +104,14 @@ public final class Estimators {
 
     /** For how many trials of a replication one independent trial stands; at least 1. */
     private static double weight(double confidence, Moments shares, double share, long trials) {
-        double independent = share * (1 - share) * shares.n() / trials;
-        if (shares.n() == 1 || !(independent > 0)) {
+        if (shares.n() == 1 || trials == 1 || !(share > 0 && share < 1)) {
             return 1;
         }
+        // Without bias, so that a single failure, which can be in one replication only, shows no spread beyond chance.
+        double independent = share * (1 - share) / (trials - 1) * shares.n();
         double effect = shares.sd() * shares.sd() / independent;
         double uncertainty = studentQuantile(confidence, shares.n() - 1) / Wilson.deviate(confidence);
-        return effect > 1 ? effect * uncertainty * uncertainty : 1;
+        return effect > 1 + SPREAD ? effect * uncertainty * uncertainty : 1;
     }
 
     static Estimate studentT(double confidence, Moments moments, double floor, double ceiling) {

@@ -167,21 +167,33 @@ class EstimatorsTest {
         assertThat(interval.high()).isLessThan(1);
     }
 
+    /** It is in one replication only, however independent the trials are: that shows no bunch. */
+    @Test
+    void aSingleFailureIsNoBunch() {
+        // Rule REPORT-13.
+        Interval interval = Estimators.share(new long[] {51, 50}, new long[] {51, 51})
+                .interval()
+                .orElseThrow();
+
+        assertThat(interval).isEqualTo(Wilson.interval(101 / 102.0, 102));
+    }
+
     @Test
     void failuresThatComeInBunchesCountForFewerTrials() {
         // Rule REPORT-13.
         // Nine failures, all in one of ten replications: shares nine times 1 and once 0.91, variance 0.09^2 / 10 =
         // 8.1e-4;
-        // independent trials would give 0.991 * 0.009 / 100 = 8.919e-5. Design effect 9.08174. Times the square of
-        // Student's
-        // t with 9 degrees of freedom over the normal deviate, 2.262157163 / 1.959963985 = 1.154183.
+        // independent trials would give 0.991 * 0.009 / 999 * 10 = 8.92793e-5. Design effect 9.07265. Times the square
+        // of
+        // Student's t with 9 degrees of freedom over the normal deviate, 2.262157163 / 1.959963985 = 1.154183.
         long[] trials = new long[10];
         Arrays.fill(trials, 100);
         long[] successes = trials.clone();
         successes[4] = 91;
         Interval interval = Estimators.share(successes, trials).interval().orElseThrow();
 
-        Interval expected = Wilson.interval(0.991, 1000 / 9.081735620 / Math.pow(2.262157163 / 1.959963985, 2));
+        Interval expected =
+                Wilson.interval(0.991, 1000 / (9.081735620 * 0.999) / Math.pow(2.262157163 / 1.959963985, 2));
         assertThat(interval.low()).isCloseTo(expected.low(), within(1e-9));
         assertThat(interval.high()).isCloseTo(expected.high(), within(1e-9));
     }
