@@ -55,15 +55,16 @@ class RunThroughStudyTest {
 
     @Test
     void shareRunThroughIsThatOfTheReplications_withWilsonsIntervalForSoFew() {
-        // 4/4 and 1/4: mean 0.625, sd 0.530330. Variance 0.28125 over that of independent trials, 0.625 * 0.375 / 4 =
-        // 0.05859375, is 4.8; Student's t with 1 degree of freedom over the normal deviate is 12.706205 / 1.959964.
+        // 4/4 and 1/4: mean 0.625, sd 0.530330. Variance 0.28125 over that of independent trials, 0.625 * 0.375 / 7 * 2
+        // =
+        // 0.06696429, is 4.2; Student's t with 1 degree of freedom over the normal deviate is 12.706205 / 1.959964.
         assertThat(verdict.shareRunThrough().mean()).isEqualTo(0.625);
         assertThat(verdict.shareRunThrough().sd().orElseThrow()).isCloseTo(0.530330, within(1e-6));
         Interval interval = verdict.shareRunThrough().interval().orElseThrow();
         assertThat(interval.method()).isEqualTo(Interval.Method.WILSON);
         assertThat(interval.low())
                 .isCloseTo(
-                        Wilson.interval(0.625, 8 / 4.8 / Math.pow(12.706205 / 1.959964, 2))
+                        Wilson.interval(0.625, 8 / 4.2 / Math.pow(12.706205 / 1.959964, 2))
                                 .low(),
                         within(1e-8));
         assertThat(verdict.answer()).isEqualTo(TargetStatus.UNDECIDED);
